@@ -1,0 +1,51 @@
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+const project = (displayName, testMatch, extra = {}) => ({
+  displayName,
+  rootDir: root,
+  testEnvironment: 'node',
+  testEnvironmentOptions: { customExportConditions: ['@endfloat/source', 'node', 'node-addons'] },
+  testMatch,
+  extensionsToTreatAsEsm: ['.ts'],
+  moduleNameMapper: { '^(\\.{1,2}/.*)\\.js$': '$1' },
+  modulePathIgnorePatterns: ['<rootDir>/(libs|apps)/[^/]+/dist/', '<rootDir>/.data/'],
+  transform: {
+    '^.+\\.ts$': [
+      '@swc/jest',
+      {
+        swcrc: false,
+        sourceMaps: 'inline',
+        module: { type: 'es6' },
+        jsc: {
+          parser: { syntax: 'typescript', decorators: true },
+          target: 'es2023',
+          keepClassNames: true,
+          transform: {
+            legacyDecorator: true,
+            decoratorMetadata: true,
+            useDefineForClassFields: false,
+            verbatimModuleSyntax: true,
+          },
+        },
+      },
+    ],
+  },
+  ...extra,
+});
+
+/** Integration and end-to-end tests share one embedded server; each file gets its own database. */
+const withDatabase = {
+  globalSetup: '<rootDir>/test/support/start-database.mjs',
+  globalTeardown: '<rootDir>/test/support/stop-database.mjs',
+};
+
+export default {
+  projects: [
+    project('unit', ['<rootDir>/libs/*/src/**/*.spec.ts', '<rootDir>/apps/*/src/**/*.spec.ts']),
+    project('architecture', ['<rootDir>/test/architecture/**/*.spec.ts', '<rootDir>/test/ports/**/*.spec.ts']),
+    project('integration', ['<rootDir>/**/*.int-spec.ts'], withDatabase),
+    project('e2e', ['<rootDir>/**/*.e2e-spec.ts'], withDatabase),
+  ],
+};
