@@ -44,7 +44,7 @@ const withDatabase = {
 export default {
   projects: [
     project('unit', ['<rootDir>/libs/*/src/**/*.spec.ts', '<rootDir>/apps/*/src/**/*.spec.ts']),
-    project('architecture', ['<rootDir>/test/architecture/**/*.spec.ts', '<rootDir>/test/ports/**/*.spec.ts']),
+    project('architecture', ['<rootDir>/test/architecture/**/*.spec.ts', '<rootDir>/test/oracles/**/*.spec.ts']),
     project('integration', ['<rootDir>/**/*.int-spec.ts'], withDatabase),
     project('e2e', ['<rootDir>/**/*.e2e-spec.ts'], withDatabase),
   ],
