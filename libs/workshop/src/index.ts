@@ -1,1 +1,1 @@
-export {};
+export * from './ports/index.js';

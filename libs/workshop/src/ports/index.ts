@@ -1,1 +1,22 @@
-export {};
+export { Clock } from './clock.port.js';
+export { IdSource } from './id-source.port.js';
+export { UnitOfWork, type ShopEvent, type ShopTransaction } from './unit-of-work.port.js';
+export type * from './record-store.port.js';
+export { windowEndings } from './plain-stores.port.js';
+export type * from './plain-stores.port.js';
+export type * from './fleet-history.port.js';
+export * from './records/shop.records.js';
+export * from './records/vehicles.records.js';
+export * from './records/bench.records.js';
+export * from './records/jobs.records.js';
+export * from './records/decide.records.js';
+export {
+  DomainError,
+  errorCodes,
+  invalidInput,
+  notFound,
+  unknownReference,
+  type ErrorCode,
+  type Fault,
+} from '../errors/domain.errors.js';
+export { shopRoles, type Caller, type ShopRole } from './roles.js';

@@ -1,0 +1,54 @@
+import type { PersonalRecord } from './records/shop.records.js';
+import type { ShopRole } from './roles.js';
+
+/** The shop itself. */
+export interface ShopStore {
+  /** Records the shop of this transaction; false when it was there already. */
+  add(recordedAt: string): Promise<boolean>;
+  exists(): Promise<boolean>;
+}
+
+export interface ApiKey {
+  readonly id: string;
+  readonly userId: string;
+  readonly name: string;
+  /** SHA-256 of the secret, hexadecimal */
+  readonly secretHash: string;
+  /** the key may do what both its user and this list may */
+  readonly roles: readonly ShopRole[];
+  readonly expiresAt: string | null;
+  readonly recordedAt: string;
+  readonly recordedBy: string;
+  readonly revokedAt: string | null;
+}
+
+export interface ApiKeyStore {
+  add(key: Omit<ApiKey, 'revokedAt'>): Promise<void>;
+  find(id: string): Promise<ApiKey | undefined>;
+  list(): Promise<readonly ApiKey[]>;
+  /** false when there is no such key or it was revoked before */
+  revoke(id: string, at: string): Promise<boolean>;
+}
+
+export interface PersonalRecordStore {
+  add(record: Omit<PersonalRecord, 'erasedAt'>, by: string): Promise<void>;
+  findMany(ids: readonly string[]): Promise<readonly PersonalRecord[]>;
+  ofCustomer(customerId: string): Promise<readonly PersonalRecord[]>;
+  /** Erases the content for good; the row stays and says who did it and why. Answers how many were erased. */
+  erase(ids: readonly string[], by: string, at: string, reason: string): Promise<number>;
+}
+
+export const windowEndings = ['days', 'distance', 'comeback'] as const;
+export type WindowEnding = (typeof windowEndings)[number];
+
+export interface WatchWindowEnd {
+  readonly releaseId: string;
+  readonly endedAt: string;
+  readonly endedBy: WindowEnding;
+}
+
+/** How watch windows ended: a projection that can be dropped and rebuilt. */
+export interface WatchWindowStore {
+  record(end: WatchWindowEnd, recordedAt: string): Promise<boolean>;
+  find(releaseIds: readonly string[]): Promise<readonly WatchWindowEnd[]>;
+}

@@ -1,0 +1,116 @@
+import type { Warning } from './vehicles.records.js';
+
+/** A kind of part the shop added; `definition` passed the catalogue's validator. */
+export interface ShopComponentType {
+  readonly definition: unknown;
+}
+export interface ByCode {
+  readonly code: string;
+}
+
+export interface Instrument {
+  readonly kind: string;
+  readonly name: string;
+  readonly serial: string | null;
+  /** error model and resolution as `metrology` defines them */
+  readonly model: unknown;
+  readonly retiredOn: string | null;
+}
+
+export interface OfInstrument {
+  readonly instrumentId: string;
+}
+export interface Calibration {
+  readonly calibratedOn: string;
+  /** null: no interval set */
+  readonly dueOn: string | null;
+  readonly passed: boolean;
+  readonly certificate: string | null;
+  readonly note: string | null;
+}
+
+/** A limit the shop set itself, or a published one it confirmed for judging. */
+export interface ShopLimit {
+  readonly characteristic: string;
+  readonly limit: unknown;
+}
+
+export interface CheckSheetIdentity {
+  readonly code: string;
+  readonly sheetVersion: number;
+}
+/** `definition` passed the catalogue's validator; a version is never changed. */
+export interface CheckSheetContent {
+  readonly definition: unknown;
+}
+
+export interface InspectionIdentity {
+  readonly vehicleId: string;
+  readonly jobId: string | null;
+  readonly checkSheetId: string;
+}
+export interface Inspection {
+  readonly startedAt: string;
+  readonly technicianId: string | null;
+  readonly note: string | null;
+}
+
+export interface OfInspection {
+  readonly inspectionId: string;
+}
+
+export const readingPhases = ['asFound', 'asLeft'] as const;
+export type ReadingPhase = (typeof readingPhases)[number];
+export const resultKinds = ['number', 'bladePair', 'yesNo', 'grade'] as const;
+export type ResultKind = (typeof resultKinds)[number];
+
+export interface Reading {
+  readonly checkId: string;
+  readonly characteristic: string | null;
+  /** the part it was taken on; null for checks of the whole vehicle */
+  readonly fittedPartId: string | null;
+  readonly phase: ReadingPhase;
+  readonly resultKind: ResultKind;
+  /** the number exactly as entered, in the unit as entered */
+  readonly shown: string | null;
+  readonly unit: string | null;
+  readonly canonicalValue: string | null;
+  readonly canonicalUnit: string | null;
+  readonly takenAt: string;
+  readonly distanceKm: string | null;
+  readonly instrumentId: string | null;
+  /** the person who measured, apart from the key that recorded */
+  readonly measuredBy: string;
+  /** an implausible value stays out of verdicts and trends until somebody confirms it */
+  readonly valueConfirmed: boolean;
+  /** largest blade at which the switch is still closed, smallest at which it is open; text as entered, canonical in `unit` */
+  readonly pair: { readonly largestClosed: string | null; readonly smallestOpen: string | null } | null;
+  readonly answer: boolean | null;
+  readonly grade: string | null;
+  /** as met: engine hot, loads off, ... */
+  readonly conditions: Readonly<Record<string, string>>;
+  readonly note: string | null;
+  readonly warnings: readonly Warning[];
+}
+
+export interface VerdictIdentity {
+  readonly inspectionId: string;
+  readonly checkId: string;
+  readonly phase: ReadingPhase;
+  readonly limitId: string;
+}
+export const verdictOutcomes = ['inside', 'outside', 'undecided', 'notJudged'] as const;
+export type VerdictOutcome = (typeof verdictOutcomes)[number];
+
+export interface Verdict {
+  readonly outcome: VerdictOutcome;
+  readonly probabilityInside: string | null;
+  /** prerequisites were not passed when it was judged: it is repeated later */
+  readonly provisional: boolean;
+  readonly severity: string | null;
+  /** the readings it rests on, and the instruments that were overdue */
+  readonly readingIds: readonly string[];
+  readonly overdueInstrumentIds: readonly string[];
+  /** the whole result of the judging room: method, uncertainty budget, readings still needed */
+  readonly detail: unknown;
+}

@@ -1,0 +1,107 @@
+/** Number as stamped, its history is the history of the record. */
+export interface Vehicle {
+  /** vehicle identification or chassis number as read; null when none is legible */
+  readonly chassisNumber: string | null;
+  /** upper case, letters and digits only: derived from `chassisNumber`, for search */
+  readonly numberSearch: string | null;
+  readonly plate: string | null;
+  /** derived from `plate`, for search */
+  readonly plateSearch: string | null;
+  /** what the shop calls it, e.g. "Van 14" */
+  readonly label: string | null;
+  /** local date; decides which limits apply */
+  readonly firstUsedOn: string | null;
+  /** which throttle housing, switch window and so on apply: the shop's own word */
+  readonly application: string | null;
+  /** what limits ask for: jurisdiction, category, grossMassKg, steeringType, wheelDiameterMm ... */
+  readonly attributes: Readonly<Record<string, string>>;
+  /** distance a year the owner expects, decimal text in km */
+  readonly expectedKmPerYear: string | null;
+  /** stretches of time in which the shop would have seen what happened to it; empty: since it was recorded */
+  readonly observedSpans: readonly ObservedSpan[];
+  readonly retiredOn: string | null;
+}
+
+export interface ObservedSpan {
+  readonly from: string;
+  readonly until: string | null;
+}
+
+export interface OfVehicle {
+  readonly vehicleId: string;
+}
+
+export interface VehicleOwnership {
+  readonly customerId: string;
+  readonly fromAt: string;
+}
+
+export const odometerUnits = ['km', '[mi_i]', 'h'] as const;
+export type OdometerUnit = (typeof odometerUnits)[number];
+
+export const segmentCauses = ['firstSeen', 'rollover', 'displayReplaced', 'unitChanged'] as const;
+export type SegmentCause = (typeof segmentCauses)[number];
+
+/** distance = offsetKm + factor x (raw - rawAtStart), from `startedAt` until the next segment starts. */
+export interface OdometerSegment {
+  readonly startedAt: string;
+  readonly offsetKm: string;
+  /** km per unit shown */
+  readonly factor: string;
+  readonly rawAtStart: string;
+  readonly unit: OdometerUnit;
+  readonly cause: SegmentCause;
+  readonly digits: number | null;
+  readonly note: string | null;
+}
+
+/** What looked odd about an odometer entry, a number or a date; a warning never refuses anything. */
+export interface Warning {
+  readonly code: string;
+  readonly pointer: string;
+  readonly values: Readonly<Record<string, string>>;
+}
+
+export interface OdometerEntry {
+  /** digits as displayed */
+  readonly shown: string;
+  readonly unit: OdometerUnit;
+  readonly readAt: string;
+  /** derived by the segment; null for hours and where the segment cannot say */
+  readonly distanceKm: string | null;
+  /** false until a person settled a contradiction */
+  readonly reliable: boolean;
+  readonly readBy: string | null;
+  readonly warnings: readonly Warning[];
+}
+
+export const partConditions = [
+  'new',
+  'newOldStock',
+  'remanufactured',
+  'rebuilt',
+  'reconditioned',
+  'used',
+  'repairedOwn',
+  'original',
+] as const;
+export type PartCondition = (typeof partConditions)[number];
+
+/** One physical part from fitting to removal. `original`: on the vehicle when the shop first saw it. */
+export interface FittedPart {
+  readonly componentType: string;
+  readonly position: string;
+  readonly condition: PartCondition;
+  /** null: fitted before the shop knew the vehicle */
+  readonly fittedAt: string | null;
+  readonly fittedKm: string | null;
+  readonly removedAt: string | null;
+  readonly removedKm: string | null;
+  readonly serial: string | null;
+  readonly batch: string | null;
+  readonly supplier: string | null;
+  readonly partNumber: string | null;
+  readonly removalReason: string | null;
+  readonly replacesPartId: string | null;
+  readonly workLineId: string | null;
+}
