@@ -1,6 +1,22 @@
 import fDistribution from '@stdlib/stats-base-dists-f';
 import { requireNumber, requirePositive, requireProbability } from './checked-arguments.js';
-import { logGamma, regularisedBeta } from './special-functions.js';
+import { logGamma, regularisedBeta, regularisedBetaUpper } from './special-functions.js';
+
+/** One tail of F through the incomplete beta function, in whichever of the two complementary variables is under ½. */
+function tail(x: number, d1: number, d2: number, side: 'lower' | 'upper'): number {
+  if (x <= 0) return side === 'lower' ? 0 : 1;
+  if (x === Infinity) return side === 'lower' ? 1 : 0;
+  const above = d2 / (d1 * x + d2);
+  if (above < 0.5) {
+    return side === 'upper'
+      ? regularisedBeta(above, d2 / 2, d1 / 2)
+      : regularisedBetaUpper(above, d2 / 2, d1 / 2);
+  }
+  const below = (d1 * x) / (d1 * x + d2);
+  return side === 'lower'
+    ? regularisedBeta(below, d1 / 2, d2 / 2)
+    : regularisedBetaUpper(below, d1 / 2, d2 / 2);
+}
 
 /**
  * Distribution function of Fisher's F, P(X ≤ x).
@@ -18,13 +34,7 @@ export function fCdf(x: number, numeratorDegrees: number, denominatorDegrees: nu
   requireNumber('x', x);
   requirePositive('numeratorDegrees', numeratorDegrees);
   requirePositive('denominatorDegrees', denominatorDegrees);
-  if (x <= 0) return 0;
-  if (x === Infinity) return 1;
-  return regularisedBeta(
-    (numeratorDegrees * x) / (numeratorDegrees * x + denominatorDegrees),
-    numeratorDegrees / 2,
-    denominatorDegrees / 2,
-  );
+  return tail(x, numeratorDegrees, denominatorDegrees, 'lower');
 }
 
 /**
@@ -43,14 +53,7 @@ export function fSurvival(x: number, numeratorDegrees: number, denominatorDegree
   requireNumber('x', x);
   requirePositive('numeratorDegrees', numeratorDegrees);
   requirePositive('denominatorDegrees', denominatorDegrees);
-  if (x <= 0) return 1;
-  if (x === Infinity) return 0;
-  // The tail is written in the complementary variable, which stays away from 1.
-  return regularisedBeta(
-    denominatorDegrees / (numeratorDegrees * x + denominatorDegrees),
-    denominatorDegrees / 2,
-    numeratorDegrees / 2,
-  );
+  return tail(x, numeratorDegrees, denominatorDegrees, 'upper');
 }
 
 /**
