@@ -1,0 +1,67 @@
+import { memberSchema, membersOf } from './field.js';
+import type { FieldClass, JsonSchema, SchemaNames } from './json-schema.js';
+
+const prefix = '#/components/schemas/';
+
+/**
+ * The component schemas of classes declared with fields, and of everything they refer to.
+ *
+ * @param roots  classes that bodies and answers name
+ * @returns schemas by component name, sorted by name; every object refuses members it does not list
+ * @throws RangeError when two different classes or enums claim one name
+ */
+export function documentSchemas(roots: Iterable<FieldClass>): Readonly<Record<string, JsonSchema>> {
+  const written = new Map<string, JsonSchema>();
+  const classes = new Map<string, FieldClass>();
+  const waiting: FieldClass[] = [];
+  const names: SchemaNames = {
+    ofClass: (type) => {
+      const known = classes.get(type.name);
+      if (known !== undefined && known !== type) throw new RangeError(`two classes are named ${type.name}`);
+      if (known === undefined) {
+        classes.set(type.name, type);
+        waiting.push(type);
+      }
+      return { $ref: prefix + type.name };
+    },
+    ofSchema: (name, schema) => {
+      const known = written.get(name);
+      if (known !== undefined && JSON.stringify(known) !== JSON.stringify(schema)) {
+        throw new RangeError(`two schemas are named ${name}`);
+      }
+      written.set(name, schema);
+      return { $ref: prefix + name };
+    },
+  };
+  for (const root of roots) names.ofClass(root);
+  for (let type = waiting.pop(); type !== undefined; type = waiting.pop()) {
+    if (written.has(type.name)) throw new RangeError(`a class and an enum are named ${type.name}`);
+    written.set(type.name, objectSchema(type, names));
+  }
+  return Object.fromEntries([...written].sort(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+function objectSchema(type: FieldClass, names: SchemaNames): JsonSchema {
+  const members = [...membersOf(type).values()];
+  if (members.length === 0 && !isEmptyOnPurpose(type)) throw new RangeError(`${type.name} declares no field`);
+  const required = members.filter(({ options }) => options.optional !== true).map(({ name }) => name);
+  return {
+    type: 'object',
+    properties: Object.fromEntries(members.map((member) => [member.name, memberSchema(member, names)])),
+    ...(required.length > 0 ? { required } : {}),
+    additionalProperties: false,
+  };
+}
+
+const emptyOnPurpose = new WeakSet<FieldClass>();
+
+/** Marks a class that has no members on purpose, such as the body of a request that needs none. */
+export function NoMembers(): ClassDecorator {
+  return (type) => {
+    emptyOnPurpose.add(type as unknown as FieldClass);
+  };
+}
+
+function isEmptyOnPurpose(type: FieldClass): boolean {
+  return emptyOnPurpose.has(type);
+}

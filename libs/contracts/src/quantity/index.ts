@@ -1,0 +1,3 @@
+export * from './interval.dto.js';
+export * from './money.dto.js';
+export * from './rate.dto.js';
