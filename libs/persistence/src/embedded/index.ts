@@ -1,0 +1,8 @@
+export { DatabaseStartError, databaseStartFaults, type DatabaseStartFault } from './database-start.error.js';
+export { defaultDataFolder } from './data-folder.js';
+export { createRolesAndDatabase, roles, type Role, type RolesAndDatabase } from './roles.js';
+export {
+  startEmbeddedDatabase,
+  type EmbeddedDatabase,
+  type EmbeddedDatabaseOptions,
+} from './start-embedded-database.js';

@@ -1,0 +1,83 @@
+import { readFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { join } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+
+export interface RunningServer {
+  readonly pid: number;
+  readonly port: number;
+}
+
+export type StopMode = 'smart' | 'fast';
+
+const signals = { smart: 'SIGTERM', fast: 'SIGINT' } as const;
+
+/**
+ * The server that runs on a cluster: the one its pid file names, if that process really is one.
+ * After a reboot or in a container the number may by now belong to some other program.
+ */
+export function findRunningServer(cluster: string): RunningServer | undefined {
+  const [pid, , , port] = readPidFile(cluster);
+  if (!pid || !port || !isServerOf(cluster, pid)) return undefined;
+  return { pid, port };
+}
+
+/** The process a left-over pid file names when that is alive and no server of this cluster; it would stop a start. */
+export function isMistakenFor(cluster: string): boolean {
+  const [pid] = readPidFile(cluster);
+  return pid !== undefined && pid > 0 && commandLine(pid) !== '' && !isServerOf(cluster, pid);
+}
+
+/**
+ * Ends a server and waits until its process is gone. Smart lets sessions finish first; those that last longer than
+ * `patienceMs` are ended, as they are at once with fast.
+ */
+export async function stopServer(
+  cluster: string,
+  { pid }: RunningServer,
+  mode: StopMode = 'fast',
+  patienceMs = 10_000,
+): Promise<void> {
+  send(pid, signals[mode]);
+  const hurryAt = Date.now() + patienceMs;
+  let hurried = mode === 'fast';
+  while (isServerOf(cluster, pid)) {
+    if (!hurried && Date.now() > hurryAt) {
+      send(pid, signals.fast);
+      hurried = true;
+    }
+    await wait(20);
+  }
+}
+
+function readPidFile(cluster: string): (number | undefined)[] {
+  try {
+    return readFileSync(join(cluster, 'postmaster.pid'), 'utf8').split('\n').map(Number);
+  } catch {
+    return [];
+  }
+}
+
+function isServerOf(cluster: string, pid: number): boolean {
+  return commandLine(pid).includes(` -D ${cluster} `);
+}
+
+/** Empty when there is no such process; also for one that has ended and was not yet collected by its parent. */
+function commandLine(pid: number): string {
+  if (process.platform !== 'linux') {
+    return String(spawnSync('ps', ['-ww', '-o', 'command=', '-p', String(pid)]).stdout).trim();
+  }
+  try {
+    return readFileSync(`/proc/${pid}/cmdline`, 'utf8').replaceAll('\0', ' ');
+  } catch {
+    return '';
+  }
+}
+
+function send(pid: number, signal: 'SIGTERM' | 'SIGINT'): void {
+  try {
+    process.kill(pid, signal);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'ESRCH') throw error;
+  }
+}
