@@ -1,1 +1,4 @@
-export {};
+export { openDatabasePool, type DatabasePoolSettings } from './connection/database-pool.js';
+export { ShopConnections, sqlState } from './connection/shop-connection.js';
+export { SqlUnitOfWork } from './repositories/sql-unit-of-work.repository.js';
+export { listShopIds } from './repositories/list-shops.js';

@@ -106,7 +106,6 @@ CREATE TABLE "shop_user_revision" (
     "id" UUID NOT NULL,
     "revision" INTEGER NOT NULL,
     "display_name" TEXT NOT NULL,
-    "roles" TEXT[],
     "customer_id" UUID,
     "active" BOOLEAN NOT NULL,
     "document" JSONB NOT NULL,

@@ -1,6 +1,7 @@
 import type { ShopRole } from '../roles.js';
 
 /** A record whose identity is its id alone. */
+// eslint-disable-next-line @typescript-eslint/no-generated-empty-object-type -- there is nothing beyond the id
 export type NoReferences = Record<never, never>;
 
 /** Rates, windows and thresholds of one shop; money as decimal text in the shop's currency. */

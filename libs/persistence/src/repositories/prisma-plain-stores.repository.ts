@@ -1,0 +1,162 @@
+import type {
+  ApiKey,
+  ApiKeyStore,
+  PersonalRecord,
+  PersonalRecordStore,
+  ShopEvent,
+  ShopRole,
+  ShopStore,
+  WatchWindowEnd,
+  WatchWindowStore,
+  WindowEnding,
+} from '@endfloat/workshop/ports';
+import { Prisma } from '../generated/client.js';
+import type * as rows from '../generated/models.js';
+import type { ShopConnection } from '../connection/shop-connection.js';
+
+/** Tables without revisions, read and written through Prisma on the connection of the transaction. */
+export class PrismaShopStore implements ShopStore {
+  constructor(private readonly connection: ShopConnection) {}
+
+  async add(recordedAt: string): Promise<boolean> {
+    const { count } = await this.connection.prisma.shop.createMany({
+      data: [{ id: this.connection.shopId, recordedAt }],
+      skipDuplicates: true,
+    });
+    return count === 1;
+  }
+
+  async exists(): Promise<boolean> {
+    return (await this.connection.prisma.shop.findFirst({ where: { id: this.connection.shopId } })) !== null;
+  }
+}
+
+export class PrismaApiKeyStore implements ApiKeyStore {
+  constructor(private readonly connection: ShopConnection) {}
+
+  async add(key: Omit<ApiKey, 'revokedAt'>): Promise<void> {
+    await this.connection.prisma.apiKey.create({
+      data: { shopId: this.connection.shopId, ...key, roles: [...key.roles] },
+    });
+  }
+
+  async find(id: string): Promise<ApiKey | undefined> {
+    const row = await this.connection.prisma.apiKey.findFirst({
+      where: { shopId: this.connection.shopId, id },
+    });
+    return row === null ? undefined : apiKeyFromRow(row);
+  }
+
+  async list(): Promise<readonly ApiKey[]> {
+    const found = await this.connection.prisma.apiKey.findMany({
+      where: { shopId: this.connection.shopId },
+      orderBy: { id: 'asc' },
+    });
+    return found.map(apiKeyFromRow);
+  }
+
+  async revoke(id: string, at: string): Promise<boolean> {
+    const { count } = await this.connection.prisma.apiKey.updateMany({
+      where: { shopId: this.connection.shopId, id, revokedAt: null },
+      data: { revokedAt: at },
+    });
+    return count === 1;
+  }
+}
+
+function apiKeyFromRow(row: rows.ApiKeyModel): ApiKey {
+  const { shopId: _, ...key } = row;
+  return {
+    ...key,
+    roles: key.roles as ShopRole[],
+    expiresAt: key.expiresAt?.toISOString() ?? null,
+    recordedAt: key.recordedAt.toISOString(),
+    revokedAt: key.revokedAt?.toISOString() ?? null,
+  };
+}
+
+export class PrismaPersonalRecordStore implements PersonalRecordStore {
+  constructor(private readonly connection: ShopConnection) {}
+
+  async add(record: Omit<PersonalRecord, 'erasedAt'>, by: string): Promise<void> {
+    await this.connection.prisma.personalRecord.create({
+      data: {
+        shopId: this.connection.shopId,
+        ...record,
+        content: record.content ?? Prisma.DbNull,
+        recordedBy: by,
+      },
+    });
+  }
+
+  async findMany(ids: readonly string[]): Promise<readonly PersonalRecord[]> {
+    const found = await this.connection.prisma.personalRecord.findMany({
+      where: { shopId: this.connection.shopId, id: { in: [...ids] } },
+    });
+    return found.map(personalRecordFromRow);
+  }
+
+  async ofCustomer(customerId: string): Promise<readonly PersonalRecord[]> {
+    const found = await this.connection.prisma.personalRecord.findMany({
+      where: { shopId: this.connection.shopId, customerId },
+      orderBy: { recordedAt: 'asc' },
+    });
+    return found.map(personalRecordFromRow);
+  }
+
+  async erase(ids: readonly string[], by: string, at: string, reason: string): Promise<number> {
+    const { count } = await this.connection.prisma.personalRecord.updateMany({
+      where: { shopId: this.connection.shopId, id: { in: [...ids] }, erasedAt: null },
+      data: { content: Prisma.DbNull, erasedAt: at, erasedBy: by, eraseReason: reason },
+    });
+    return count;
+  }
+}
+
+function personalRecordFromRow(row: rows.PersonalRecordModel): PersonalRecord {
+  return {
+    id: row.id,
+    customerId: row.customerId,
+    kind: row.kind as PersonalRecord['kind'],
+    content: row.content as PersonalRecord['content'],
+    recordedAt: row.recordedAt.toISOString(),
+    erasedAt: row.erasedAt?.toISOString() ?? null,
+  };
+}
+
+export class PrismaWatchWindowStore implements WatchWindowStore {
+  constructor(private readonly connection: ShopConnection) {}
+
+  async record(end: WatchWindowEnd, recordedAt: string): Promise<boolean> {
+    const { count } = await this.connection.prisma.watchWindowEnd.createMany({
+      data: [{ shopId: this.connection.shopId, ...end, recordedAt }],
+      skipDuplicates: true,
+    });
+    return count === 1;
+  }
+
+  async find(releaseIds: readonly string[]): Promise<readonly WatchWindowEnd[]> {
+    const found = await this.connection.prisma.watchWindowEnd.findMany({
+      where: { shopId: this.connection.shopId, releaseId: { in: [...releaseIds] } },
+    });
+    return found.map((row) => ({
+      releaseId: row.releaseId,
+      endedAt: row.endedAt.toISOString(),
+      endedBy: row.endedBy as WindowEnding,
+    }));
+  }
+}
+
+/** Writes an event into the outbox of the transaction: it exists if and only if the transaction commits. */
+export async function announceEvent(connection: ShopConnection, id: string, event: ShopEvent): Promise<void> {
+  await connection.prisma.outbox.create({
+    data: {
+      shopId: connection.shopId,
+      id,
+      type: event.type,
+      subjectId: event.subjectId,
+      payload: event.payload as Prisma.InputJsonObject,
+      recordedAt: event.at,
+    },
+  });
+}

@@ -1,0 +1,52 @@
+import { UnitOfWork, type IdSource, type ShopTransaction } from '@endfloat/workshop/ports';
+import { ShopConnections, type ShopConnection } from '../connection/shop-connection.js';
+import { SqlFleetHistoryQueries } from '../queries/fleet-replacements.query.js';
+import {
+  announceEvent,
+  PrismaApiKeyStore,
+  PrismaPersonalRecordStore,
+  PrismaShopStore,
+  PrismaWatchWindowStore,
+} from './prisma-plain-stores.repository.js';
+import type { RecordTable } from './record-table.js';
+import { recordTables } from './record-tables.js';
+import { SqlRecordStore } from './sql-record-store.repository.js';
+
+type RecordTables = typeof recordTables;
+type RecordStores = Pick<ShopTransaction, keyof RecordTables & keyof ShopTransaction>;
+
+export class SqlUnitOfWork extends UnitOfWork {
+  constructor(
+    private readonly connections: ShopConnections,
+    private readonly ids: IdSource,
+  ) {
+    super();
+  }
+
+  run<T>(shopId: string, work: (tx: ShopTransaction) => Promise<T>): Promise<T> {
+    return this.connections.inTransaction(shopId, 'READ WRITE', (connection) =>
+      work(this.transaction(connection)),
+    );
+  }
+
+  read<T>(shopId: string, work: (tx: ShopTransaction) => Promise<T>): Promise<T> {
+    return this.connections.inTransaction(shopId, 'READ ONLY', (connection) =>
+      work(this.transaction(connection)),
+    );
+  }
+
+  private transaction(connection: ShopConnection): ShopTransaction {
+    const tables = Object.entries(recordTables) as unknown as [string, RecordTable<object, object>][];
+    const entries = tables.map(([name, table]) => [name, new SqlRecordStore(connection, table)]);
+    return {
+      ...(Object.fromEntries(entries) as unknown as RecordStores),
+      shopId: connection.shopId,
+      shops: new PrismaShopStore(connection),
+      apiKeys: new PrismaApiKeyStore(connection),
+      personal: new PrismaPersonalRecordStore(connection),
+      watchWindows: new PrismaWatchWindowStore(connection),
+      fleetHistory: new SqlFleetHistoryQueries(connection),
+      announce: (event) => announceEvent(connection, this.ids.next(), event),
+    };
+  }
+}
