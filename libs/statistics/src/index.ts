@@ -48,3 +48,30 @@ export {
 } from './distributions/exponential.js';
 export { poissonCdf, poissonLogPmf, poissonQuantile, poissonSurvival } from './distributions/poisson.js';
 export { binomialCdf, binomialLogPmf, binomialQuantile, binomialSurvival } from './distributions/binomial.js';
+// inference: shapes shared by all estimators
+export type { InsufficientData } from './inference/insufficient-data.js';
+export type { Interval } from './inference/interval.js';
+// regression
+export { inversePrediction, inverseTargets } from './regression/inverse-prediction.js';
+export type {
+  InversePrediction,
+  InversePredictionOptions,
+  InverseTarget,
+} from './regression/inverse-prediction.js';
+export { leastSquaresThroughOrigin } from './regression/least-squares-through-origin.js';
+export { lineModels, scatterSources } from './regression/line-fit.js';
+export type {
+  ExactlyDeterminedLine,
+  LineFit,
+  LineFitOutcome,
+  LineModel,
+  ScatterSource,
+} from './regression/line-fit.js';
+export { ordinaryLeastSquares } from './regression/ordinary-least-squares.js';
+export type { Point } from './regression/point.js';
+export { predictOnLine } from './regression/predict-on-line.js';
+export type { LinePrediction, LinePredictionOptions } from './regression/predict-on-line.js';
+export { slopeInterval } from './regression/slope-interval.js';
+export type { SlopeInterval } from './regression/slope-interval.js';
+export { weightedLeastSquares } from './regression/weighted-least-squares.js';
+export type { WeightedPoint } from './regression/weighted-least-squares.js';
