@@ -3,7 +3,7 @@ import { textRules, textSchema, type TextLimits } from './text.js';
 import { value } from './value-shape.js';
 
 export interface DecimalLimits {
-  /** Most digits before the point; 11 unless told. */
+  /** Most digits before the point; 9 unless told, which with 9 after it fits what metrology reads. */
   readonly integerDigits?: number;
   /** Most digits after the point; 9 unless told. */
   readonly scale?: number;

@@ -3,6 +3,11 @@ import type { FieldClass, JsonSchema, SchemaNames } from './json-schema.js';
 
 const prefix = '#/components/schemas/';
 
+/** Name of a class in the document: its own, without the suffix that tells code what it is. */
+export function componentName(type: FieldClass): string {
+  return type.name.replace(/Dto$/, '');
+}
+
 /**
  * The component schemas of classes declared with fields, and of everything they refer to.
  *
@@ -16,13 +21,14 @@ export function documentSchemas(roots: Iterable<FieldClass>): Readonly<Record<st
   const waiting: FieldClass[] = [];
   const names: SchemaNames = {
     ofClass: (type) => {
-      const known = classes.get(type.name);
-      if (known !== undefined && known !== type) throw new RangeError(`two classes are named ${type.name}`);
+      const name = componentName(type);
+      const known = classes.get(name);
+      if (known !== undefined && known !== type) throw new RangeError(`two classes are named ${name}`);
       if (known === undefined) {
-        classes.set(type.name, type);
+        classes.set(name, type);
         waiting.push(type);
       }
-      return { $ref: prefix + type.name };
+      return { $ref: prefix + name };
     },
     ofSchema: (name, schema) => {
       const known = written.get(name);
@@ -35,8 +41,9 @@ export function documentSchemas(roots: Iterable<FieldClass>): Readonly<Record<st
   };
   for (const root of roots) names.ofClass(root);
   for (let type = waiting.pop(); type !== undefined; type = waiting.pop()) {
-    if (written.has(type.name)) throw new RangeError(`a class and an enum are named ${type.name}`);
-    written.set(type.name, objectSchema(type, names));
+    const name = componentName(type);
+    if (written.has(name)) throw new RangeError(`a class and an enum are named ${name}`);
+    written.set(name, objectSchema(type, names));
   }
   return Object.fromEntries([...written].sort(([a], [b]) => (a < b ? -1 : 1)));
 }

@@ -18,6 +18,7 @@ export * from './nested.field.js';
 export * from './number.field.js';
 export * from './quantity.field.js';
 export * from './query.fields.js';
+export * from './read-as.js';
 export * from './text-patterns.js';
 export * from './text.field.js';
 export * from './union.field.js';

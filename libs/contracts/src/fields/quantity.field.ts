@@ -1,48 +1,52 @@
-import { DecimalField, decimalText, type DecimalLimits } from './decimal.field.js';
+import { quantityKindTable, unitCodes, type QuantityKind, type UnitCode } from '@endfloat/metrology';
+import { DecimalField, type DecimalLimits } from './decimal.field.js';
 import { EnumField } from './enum.field.js';
 import type { FieldOptions } from './field.js';
 import type { FieldClass } from './json-schema.js';
 import { NestedField } from './nested.field.js';
 
-/** A quantity on the wire: decimal text and the UCUM code of its unit. */
-export interface QuantityDto<U extends string = string> {
+/** A quantity on the wire: decimal text and the code of its unit. */
+export interface QuantityDto<U extends string = UnitCode> {
   value: string;
   unit: U;
 }
 
-export interface QuantityChoice extends DecimalLimits {
-  /** Name of the component, e.g. `Length`; one name always stands for one list of units and one set of limits. */
-  readonly name: string;
-  /** UCUM codes this member accepts; a tuple of the metrology room. */
-  readonly units: readonly string[];
+export interface QuantityChoice {
+  /** Kind of quantity, which fixes the units; `any` where the kind depends on what is measured. */
+  readonly kind: QuantityKind | 'any';
 }
 
-/** Decimal text with a unit from a list, always sent complete. */
-export const QuantityField = (options: FieldOptions & QuantityChoice): PropertyDecorator => {
-  const { name, units, integerDigits, scale, signed, ...common } = options;
-  const limits = {
-    ...(integerDigits === undefined ? {} : { integerDigits }),
-    ...(scale === undefined ? {} : { scale }),
-    ...(signed === undefined ? {} : { signed }),
-  };
-  return NestedField({ ...common, type: () => quantityClass({ name, units, ...limits }) });
-};
+/**
+ * Decimal text with a unit of the kind, always sent complete.
+ * A minus sign is admitted where the kind has negative values. The component is named after the kind, e.g. `LengthQuantity`.
+ */
+export const QuantityField = (options: FieldOptions & QuantityChoice): PropertyDecorator =>
+  NestedField({ ...options, type: () => quantityClass(options.kind) });
 
-const made = new Map<string, FieldClass>();
+const made = new Map<QuantityChoice['kind'], FieldClass<QuantityDto>>();
 
-function quantityClass({ name, units, ...limits }: QuantityChoice): FieldClass<QuantityDto> {
-  const key = JSON.stringify([name, units, decimalText(limits).pattern]);
-  const known = made.get(key);
-  if (known !== undefined) return known as FieldClass<QuantityDto>;
-  const type = { [`${name}Quantity`]: class {} }[`${name}Quantity`] as FieldClass<QuantityDto>;
-  DecimalField({ description: 'Exact number as decimal text.', example: '0.12', ...limits })(
+/** The class of quantities of one kind; the same class each time. */
+export function quantityClass(kind: QuantityChoice['kind']): FieldClass<QuantityDto> {
+  const known = made.get(kind);
+  if (known !== undefined) return known;
+  const start = kind.charAt(0).toUpperCase() + kind.slice(1);
+  const name = `${start}Quantity`;
+  const type = { [name]: class {} }[name] as FieldClass<QuantityDto>;
+  const { units, limits } = choiceOf(kind);
+  DecimalField({ description: 'Exact number as decimal text.', example: '12.5', ...limits })(
     type.prototype as object,
     'value',
   );
-  EnumField({ description: 'UCUM code of the unit.', values: units, enumName: `${name}Unit` })(
+  EnumField({ description: 'Code of the unit (UCUM).', values: units, enumName: `${start}Unit` })(
     type.prototype as object,
     'unit',
   );
-  made.set(key, type);
+  made.set(kind, type);
   return type;
+}
+
+function choiceOf(kind: QuantityChoice['kind']): { units: readonly UnitCode[]; limits: DecimalLimits } {
+  if (kind === 'any') return { units: unitCodes, limits: { signed: true } };
+  const { units, lowest } = quantityKindTable[kind];
+  return { units, limits: { signed: lowest === null || lowest.startsWith('-') } };
 }

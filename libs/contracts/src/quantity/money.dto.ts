@@ -1,7 +1,8 @@
+import { currencyCodes } from '@endfloat/metrology';
 import { DecimalField } from '../fields/decimal.field.js';
-import { TextField } from '../fields/text.field.js';
+import { EnumField } from '../fields/enum.field.js';
 
-/** Money on the wire: decimal text and an ISO 4217 code. */
+/** Money on the wire: decimal text and an ISO 4217 code. More decimals than the currency has are refused by its reader. */
 export class MoneyDto {
   @DecimalField({
     description: 'Amount as decimal text, with no more decimals than the currency has.',
@@ -12,6 +13,12 @@ export class MoneyDto {
   })
   amount!: string;
 
-  @TextField({ description: 'ISO 4217 code.', max: 3, min: 3, pattern: '^[A-Z]{3}$', example: 'EUR' })
+  @EnumField({
+    description: 'ISO 4217 code.',
+    values: currencyCodes,
+    enumName: 'Currency',
+    open: true,
+    example: 'EUR',
+  })
   currency!: string;
 }
