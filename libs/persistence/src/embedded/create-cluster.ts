@@ -17,7 +17,10 @@ export const superuser = 'postgres';
  */
 export async function createCluster(folder: DataFolder, binaries: Binaries, password: string): Promise<void> {
   const { path, cluster, account } = folder;
-  if (existsSync(cluster)) return refuseOtherMajor(cluster, binaries);
+  if (existsSync(cluster)) {
+    refuseOtherMajor(cluster, binaries);
+    return;
+  }
   const unfinished = `${cluster}.${process.pid}`;
   const passwordFile = `${unfinished}.password`;
   try {

@@ -1,5 +1,6 @@
 export { DatabaseStartError, databaseStartFaults, type DatabaseStartFault } from './database-start.error.js';
 export { defaultDataFolder } from './data-folder.js';
+export { createDatabase, dropDatabase, type NewDatabase } from './databases.js';
 export { createRolesAndDatabase, roles, type Role, type RolesAndDatabase } from './roles.js';
 export {
   startEmbeddedDatabase,

@@ -14,7 +14,7 @@ import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import type { Binaries } from './binaries.js';
 import type { DataFolder } from './data-folder.js';
-import { DatabaseStartError, faultOf } from './database-start.error.js';
+import { faultOf } from './database-start.error.js';
 import { findRunningServer, isMistakenFor, type RunningServer } from './running-server.js';
 import { asAccount } from './server-account.js';
 

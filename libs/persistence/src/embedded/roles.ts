@@ -1,8 +1,9 @@
 import pg from 'pg';
+import { onConnection } from './admin-connection.js';
+import { createDatabase, hasDatabase, openToWorkingRoles } from './databases.js';
 
-export const workingRoles = ['endfloat_api', 'endfloat_worker'] as const;
 /** The owner of the database runs the migrations; the other two work under row-level security. */
-export const roles = ['endfloat_owner', ...workingRoles] as const;
+export const roles = ['endfloat_owner', 'endfloat_api', 'endfloat_worker'] as const;
 export type Role = (typeof roles)[number];
 
 /** Two processes that make roles at once would change the same catalogue rows: one waits for the other. */
@@ -42,14 +43,10 @@ export async function createRolesAndDatabase({
   database,
   passwordOf,
 }: RolesAndDatabase): Promise<void> {
-  await asAdmin(adminUrl, async (admin) => {
+  await whileNobodyMakesRoles(adminUrl, async (admin) => {
     await createRoles(admin, roles, passwordOf);
-    const name = pg.escapeIdentifier(database);
-    const { rowCount } = await admin.query('SELECT FROM pg_database WHERE datname = $1', [database]);
-    if (rowCount === 0)
-      await admin.query(`CREATE DATABASE ${name} OWNER endfloat_owner ENCODING 'UTF8' TEMPLATE template0`);
-    await admin.query(`REVOKE ALL ON DATABASE ${name} FROM PUBLIC`);
-    await admin.query(`GRANT CONNECT ON DATABASE ${name} TO ${workingRoles.join(', ')}`);
+    if (!(await hasDatabase(admin, database))) await createDatabase({ adminUrl, name: database });
+    await openToWorkingRoles(admin, database);
   });
 }
 
@@ -72,13 +69,12 @@ export async function createRoles(
 }
 
 /** Runs the work on one connection while no other process makes roles. */
-export async function asAdmin<T>(adminUrl: string, work: (admin: pg.Client) => Promise<T>): Promise<T> {
-  const admin = new pg.Client({ connectionString: adminUrl, application_name: 'endfloat roles' });
-  await admin.connect();
-  try {
+export function whileNobodyMakesRoles<T>(
+  adminUrl: string,
+  work: (admin: pg.Client) => Promise<T>,
+): Promise<T> {
+  return onConnection(adminUrl, async (admin) => {
     await admin.query('SELECT pg_advisory_lock($1)', [rolesLock]);
-    return await work(admin);
-  } finally {
-    await admin.end();
-  }
+    return work(admin);
+  });
 }

@@ -1,0 +1,44 @@
+import pg from 'pg';
+import { MigrationError } from './migration.error.js';
+
+/** The lock that Prisma's own engine takes, so that runners of either kind wait for each other. */
+const migrationLock = 72707369;
+
+/**
+ * Runs the work on one connection of its own while no other runner works on the database. The lock belongs to the
+ * session: the URL must lead to the server itself, not to a pool of transactions.
+ *
+ * @param patienceMs - how long to wait for another runner
+ * @throws MigrationError when another runner is not done within that time
+ */
+export async function withMigrationLock<T>(
+  url: string,
+  patienceMs: number,
+  work: (session: pg.Client) => Promise<T>,
+): Promise<T> {
+  const session = new pg.Client({ connectionString: url, application_name: 'endfloat migrations' });
+  await session.connect();
+  try {
+    await session.query(`SET statement_timeout = 0; SET lock_timeout = ${Math.ceil(patienceMs)}`);
+    try {
+      await session.query('SELECT pg_advisory_lock($1)', [migrationLock]);
+    } catch (cause) {
+      if ((cause as { code?: string }).code !== '55P03') throw cause;
+      throw new MigrationError(
+        'locked',
+        `Another runner has been migrating this database for over ${patienceMs} ms.`,
+        undefined,
+        { cause },
+      );
+    }
+    await resetSession(session);
+    return await work(session);
+  } finally {
+    await session.end();
+  }
+}
+
+/** What a file has set does not reach the next one. */
+export async function resetSession(session: pg.Client): Promise<void> {
+  await session.query('RESET ALL; RESET ROLE; SET statement_timeout = 0');
+}
