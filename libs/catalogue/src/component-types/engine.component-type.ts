@@ -1,0 +1,88 @@
+import { quantity } from '../limits/define-limit.js';
+import type { ComponentType } from './component-type.js';
+import { doubt, measured, observed } from './define-characteristic.js';
+
+/** What is measured on the engine as a whole. */
+export const engine: ComponentType = {
+  id: 'engine',
+  name: 'engine',
+  edition: 1,
+  positions: ['engine'],
+  characteristics: [
+    observed('complaint-shown', 'complaint could be shown'),
+    observed('hoses-and-codes-in-order', 'hoses, wiring and stored codes in order'),
+    observed('fuel-leak', 'fuel leak seen or smelt'),
+    observed('brake-servo-hose-leak', 'brake servo hose leaks'),
+    observed('intake-leak', 'leak found in the intake'),
+    observed('purge-pinch-changes-idle', 'idle changes when the purge hose is pinched'),
+    observed('idle-air-valve-reacts', 'idle air valve reacts'),
+    measured('manifold-vacuum', 'manifold vacuum at hot idle', 'vacuum', {
+      wears: 'down',
+      trend: 'drift',
+      lowest: '0',
+      highest: '95',
+      doubt: doubt(quantity('0.5', 'kPa'), null),
+    }),
+    measured(
+      'coolant-sensor-difference',
+      'indicated less measured coolant temperature',
+      'temperatureDifference',
+      {
+        wears: 'none',
+        trend: 'state',
+        lowest: '-120',
+        highest: '120',
+        doubt: doubt(quantity('1', 'K'), null),
+      },
+    ),
+    measured('base-timing', 'base ignition timing before top dead centre', 'angle', {
+      wears: 'none',
+      trend: 'state',
+      lowest: '-30',
+      highest: '60',
+      doubt: doubt(quantity('0.5', 'deg'), null),
+    }),
+    measured('base-idle', 'base idle speed', 'rotationalSpeed', {
+      wears: 'none',
+      trend: 'state',
+      lowest: '200',
+      highest: '4000',
+      doubt: doubt(quantity('10', '{rev}/min'), null),
+    }),
+    measured('exhaust-co', 'carbon monoxide in the exhaust', 'volumeFraction', {
+      wears: 'none',
+      trend: 'state',
+      lowest: '0',
+      highest: '15',
+      doubt: doubt(quantity('0.05', '%'), null),
+    }),
+    measured('exhaust-hc', 'hydrocarbons in the exhaust', 'volumeFraction', {
+      wears: 'none',
+      trend: 'state',
+      lowest: '0',
+      highest: '2',
+    }),
+    measured('exhaust-lambda', 'lambda at raised idle', 'ratio', {
+      wears: 'none',
+      trend: 'state',
+      lowest: '0.5',
+      highest: '2',
+      doubt: doubt(quantity('0.005', '1'), null),
+    }),
+    measured('cylinder-compression', 'compression pressure of one cylinder', 'gaugePressure', {
+      wears: 'down',
+      trend: 'drift',
+      lowest: '0',
+      highest: '3500',
+      doubt: doubt(quantity('20', 'kPa'), null),
+      readingsAdvised: 2,
+    }),
+    measured('coolant-freezing-point', 'freezing point of the coolant', 'temperature', {
+      wears: 'none',
+      trend: 'state',
+      lowest: '-70',
+      highest: '10',
+      doubt: doubt(quantity('0.5', 'K'), null),
+    }),
+  ],
+};
