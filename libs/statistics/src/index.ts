@@ -48,8 +48,7 @@ export {
 } from './distributions/exponential.js';
 export { poissonCdf, poissonLogPmf, poissonQuantile, poissonSurvival } from './distributions/poisson.js';
 export { binomialCdf, binomialLogPmf, binomialQuantile, binomialSurvival } from './distributions/binomial.js';
-// inference: shapes shared by all estimators
-export type { InsufficientData } from './inference/insufficient-data.js';
+// inference
 export type { Interval } from './inference/interval.js';
 // regression
 export { inversePrediction, inverseTargets } from './regression/inverse-prediction.js';
@@ -75,3 +74,22 @@ export { slopeInterval } from './regression/slope-interval.js';
 export type { SlopeInterval } from './regression/slope-interval.js';
 export { weightedLeastSquares } from './regression/weighted-least-squares.js';
 export type { WeightedPoint } from './regression/weighted-least-squares.js';
+// descriptive
+export type { Convergence, InsufficientData, NotConverged } from './descriptive/outcomes.js';
+export { compensatedSum } from './descriptive/compensated-sum.js';
+export { mean, type MeanOutcome } from './descriptive/mean.js';
+export { sampleVariance, type VarianceOutcome } from './descriptive/sample-variance.js';
+export { median, sampleQuantile, type SampleQuantileOutcome } from './descriptive/sample-quantile.js';
+// optimise
+export { findRoot, type RootOptions, type RootOutcome } from './optimise/find-root.js';
+export {
+  minimiseOnInterval,
+  type MinimumOptions,
+  type MinimumOutcome,
+} from './optimise/minimise-on-interval.js';
+export {
+  maximiseByNewton,
+  type MaximumOutcome,
+  type NewtonOptions,
+  type SecondOrder,
+} from './optimise/maximise-by-newton.js';
