@@ -16,7 +16,7 @@ const ROOMS = {
   ...Object.fromEntries(FIRST_FLOOR.map((room) => [`libs/${room}`, { libs: ['metrology', 'statistics'] }])),
   'libs/workshop': { libs: PURE },
   'libs/contracts': { libs: PURE, npm: ['class-validator', 'class-transformer', '@nestjs/swagger'] },
-  'libs/persistence': { libs: ['workshop', ...PURE], npm: DATABASE, node: true },
+  'libs/persistence': { libs: ['workshop', ...PURE], npm: [...DATABASE, 'uuid'], node: true },
   'apps/api': { libs: ['workshop', 'contracts', 'persistence', ...PURE], npm: 'any', node: true },
   'apps/worker': { libs: ['workshop', 'contracts', 'persistence', ...PURE], npm: 'any', node: true },
   'apps/demo': { libs: ['workshop', 'persistence', ...PURE], npm: [], node: true },

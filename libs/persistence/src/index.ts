@@ -2,3 +2,5 @@ export { openDatabasePool, type DatabasePoolSettings } from './connection/databa
 export { ShopConnections, sqlState } from './connection/shop-connection.js';
 export { SqlUnitOfWork } from './repositories/sql-unit-of-work.repository.js';
 export { listShopIds } from './repositories/list-shops.js';
+export { SystemClock } from './system/system-clock.js';
+export { UuidSource } from './system/uuid-source.js';

@@ -129,7 +129,7 @@ export class SqlRecordStore<I extends object, C extends object> implements Recor
   }
 
   private conditions(
-    where: Partial<Record<string, FilterValue>>,
+    where: Partial<Record<string, FilterValue | undefined>>,
     asOf: string | undefined,
   ): { conditions: string[]; values: unknown[] } {
     const values: unknown[] = [this.connection.shopId];

@@ -30,7 +30,7 @@ export interface ListPosition {
 export type FilterValue = string | number | boolean | null | readonly string[];
 
 export interface ListQuery<I extends object, C extends object> {
-  readonly where?: Partial<Record<keyof I | keyof C | 'id', FilterValue>> | undefined;
+  readonly where?: Partial<Record<keyof I | keyof C | 'id', FilterValue | undefined>> | undefined;
   readonly after?: ListPosition | undefined;
   readonly limit: number;
   /** the list as it was known at this moment */
