@@ -35,7 +35,7 @@ export interface NewtonOptions {
  * @param options  tolerance (default 1e-20), iterations (default 100), greatest step (default 2)
  * @returns the maximum with its inverse curvature; `notConverged` when steps run out, cease to climb, or the
  *   curvature at the end is not that of a maximum
- * @throws RangeError when the value at the start is not finite
+ * @throws RangeError when the value at the start, or a second derivative on the way, is not finite
  * @source Nocedal & Wright (2006), Numerical Optimization, 3.3–3.4
  * @oracle maxima known in closed form in the spec
  * @example maximiseByNewton(([x = 0]) => ({ value: -x * x, gradient: [-2 * x], hessian: [[-2]] }), [1]).kind // => 'found'
@@ -103,6 +103,7 @@ function climbingStep(point: SecondOrder): number[] {
     const factor = cholesky(curvature.map((row, i) => row.map((x, j) => (i === j ? x + ridge : x))));
     if (factor !== null) return solve(factor, point.gradient);
     ridge = ridge === 0 ? 1e-3 * scale : 4 * ridge;
+    if (!(ridge < Infinity)) throw new RangeError('the second derivatives must be finite');
   }
 }
 

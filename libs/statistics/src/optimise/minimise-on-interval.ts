@@ -43,11 +43,7 @@ export function minimiseOnInterval(
   if (!Number.isFinite(lower) || !Number.isFinite(upper) || lower >= upper) {
     throw new RangeError('the ends must be finite and in order');
   }
-  const evaluate = (x: number): Point => {
-    const value = f(x);
-    if (Number.isNaN(value)) throw new RangeError(`the function is not a number at ${x}`);
-    return { x, value };
-  };
+  const evaluate = (x: number): Point => pointOf(f, x);
   const first = evaluate(lower + GOLDEN * (upper - lower));
   let search: Search = { a: lower, b: upper, best: first, second: first, third: first };
   let step = 0;
@@ -75,10 +71,7 @@ export function minimiseOnInterval(
       previous = best.x < middle ? b - best.x : a - best.x;
       step = GOLDEN * previous;
     }
-    search = narrowed(
-      search,
-      evaluate(best.x + (Math.abs(step) >= width ? step : Math.sign(step || 1) * width)),
-    );
+    search = narrowed(search, evaluate(best.x + atLeast(step, width)));
   }
   return {
     kind: 'notConverged',
@@ -91,6 +84,16 @@ interface Point {
   readonly x: number;
   readonly value: number;
 }
+
+function pointOf(f: (x: number) => number, x: number): Point {
+  const value = f(x);
+  if (Number.isNaN(value)) throw new RangeError(`the function is not a number at ${x}`);
+  return { x, value };
+}
+
+/** The step itself, or the least step worth taking in its direction. */
+const atLeast = (step: number, width: number): number =>
+  Math.abs(step) >= width ? step : Math.sign(step || 1) * width;
 
 /** The interval that still holds the minimum, and the three lowest points so far. */
 interface Search {
