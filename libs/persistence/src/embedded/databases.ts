@@ -25,6 +25,18 @@ export async function dropDatabase(adminUrl: string, name: string): Promise<void
   );
 }
 
+/** Removes all databases whose names begin like that. */
+export async function dropDatabases(adminUrl: string, prefix: string): Promise<void> {
+  const names = await onConnection(adminUrl, async (admin) => {
+    const { rows } = await admin.query<{ datname: string }>(
+      'SELECT datname FROM pg_database WHERE starts_with(datname, $1)',
+      [prefix],
+    );
+    return rows.map(({ datname }) => datname);
+  });
+  for (const name of names) await dropDatabase(adminUrl, name);
+}
+
 /** Whether a database of the name exists. */
 export async function hasDatabase(admin: pg.Client, name: string): Promise<boolean> {
   const { rowCount } = await admin.query('SELECT FROM pg_database WHERE datname = $1', [name]);

@@ -1,6 +1,7 @@
 export { DatabaseStartError, databaseStartFaults, type DatabaseStartFault } from './database-start.error.js';
 export { defaultDataFolder } from './data-folder.js';
-export { createDatabase, dropDatabase, type NewDatabase } from './databases.js';
+export { createDatabase, dropDatabase, dropDatabases, type NewDatabase } from './databases.js';
+export { databaseUrls, type DatabaseUrls, type ExternalDatabase } from './external-database.js';
 export { createRolesAndDatabase, roles, type Role, type RolesAndDatabase } from './roles.js';
 export {
   startEmbeddedDatabase,

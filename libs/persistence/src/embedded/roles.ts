@@ -50,17 +50,23 @@ export async function createRolesAndDatabase({
   });
 }
 
-/** Makes the roles, or gives existing ones their password, limits and lack of privileges again. */
+/** Makes the roles, or gives existing ones their password and limits again and takes privileges they may not have. */
 export async function createRoles(
   admin: pg.Client,
   wanted: readonly Role[],
   passwordOf: (role: Role) => string,
 ): Promise<void> {
   for (const role of wanted) {
-    const { rowCount } = await admin.query('SELECT FROM pg_roles WHERE rolname = $1', [role]);
+    const { rows } = await admin.query<{ privileged: boolean }>(
+      'SELECT rolsuper OR rolbypassrls OR rolcreaterole OR rolcreatedb AS privileged FROM pg_roles WHERE rolname = $1',
+      [role],
+    );
+    const [existing] = rows;
+    // Whoever is no superuser may not even repeat that a role is none.
+    const privileges =
+      existing?.privileged === false ? '' : 'NOSUPERUSER NOBYPASSRLS NOCREATEDB NOCREATEROLE';
     await admin.query(
-      `${rowCount === 0 ? 'CREATE' : 'ALTER'} ROLE ${role} LOGIN NOSUPERUSER NOBYPASSRLS NOCREATEDB NOCREATEROLE ` +
-        `PASSWORD ${pg.escapeLiteral(passwordOf(role))}`,
+      `${existing ? 'ALTER' : 'CREATE'} ROLE ${role} LOGIN ${privileges} PASSWORD ${pg.escapeLiteral(passwordOf(role))}`,
     );
     for (const [name, value] of Object.entries(timeouts[role])) {
       await admin.query(`ALTER ROLE ${role} SET ${name} = ${pg.escapeLiteral(value)}`);
