@@ -21,3 +21,4 @@ export * from './check-sheets/check-sheet.js';
 export * from './check-sheets/shipped-check-sheets.js';
 export * from './check-sheets/throttle-housing/throttle-housing.check-sheet.js';
 export * from './limits/throttle-housing.limits.js';
+export * from './vehicle-numbers/index.js';
