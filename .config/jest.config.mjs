@@ -42,7 +42,7 @@ const withDatabase = {
 };
 
 export default {
-  reporters: ['default', 'summary', `${root}.config/jest-summary-reporter.mjs`],
+  reporters: ['default', `${root}.config/jest-summary-reporter.mjs`],
   projects: [
     project('unit', ['<rootDir>/libs/*/src/**/*.spec.ts', '<rootDir>/apps/*/src/**/*.spec.ts']),
     project('architecture', ['<rootDir>/test/architecture/**/*.spec.ts', '<rootDir>/test/oracles/**/*.spec.ts']),

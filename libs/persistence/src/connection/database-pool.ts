@@ -36,7 +36,7 @@ export function openDatabasePool(settings: DatabasePoolSettings): pg.Pool {
     connectionString: settings.url,
     max: settings.size,
     connectionTimeoutMillis: settings.waitMs,
-    types: { getTypeParser: (oid: number) => parserOf(oid) } as pg.CustomTypesConfig,
+    types: { getTypeParser: (oid: number) => parserOf(oid) },
   });
   // A connection that breaks while idle is replaced by the next request; without a listener it would end the process.
   pool.on('error', () => undefined);

@@ -65,13 +65,16 @@ export class PrismaApiKeyStore implements ApiKeyStore {
 }
 
 function apiKeyFromRow(row: rows.ApiKeyModel): ApiKey {
-  const { shopId: _, ...key } = row;
   return {
-    ...key,
-    roles: key.roles as ShopRole[],
-    expiresAt: key.expiresAt?.toISOString() ?? null,
-    recordedAt: key.recordedAt.toISOString(),
-    revokedAt: key.revokedAt?.toISOString() ?? null,
+    id: row.id,
+    userId: row.userId,
+    name: row.name,
+    secretHash: row.secretHash,
+    roles: row.roles as ShopRole[],
+    expiresAt: row.expiresAt?.toISOString() ?? null,
+    recordedAt: row.recordedAt.toISOString(),
+    recordedBy: row.recordedBy,
+    revokedAt: row.revokedAt?.toISOString() ?? null,
   };
 }
 

@@ -10,7 +10,7 @@ import type { ShopConnection } from '../connection/shop-connection.js';
 import { recordFromRow, selectedColumns, type RecordRow } from '../mappers/record.row-mapper.js';
 import { referenceError } from './reference-error.js';
 import { columnName, splitContent, type ColumnType, type RecordTable } from './record-table.js';
-import { sameContent } from './same-content.js';
+import { sameContent } from '@endfloat/workshop/ports';
 
 /** The one implementation of `RecordStore`, for every kind of record. */
 export class SqlRecordStore<I extends object, C extends object> implements RecordStore<I, C> {

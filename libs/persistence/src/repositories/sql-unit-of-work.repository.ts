@@ -1,5 +1,5 @@
 import { UnitOfWork, type IdSource, type ShopTransaction } from '@endfloat/workshop/ports';
-import { ShopConnections, type ShopConnection } from '../connection/shop-connection.js';
+import type { ShopConnection, ShopConnections } from '../connection/shop-connection.js';
 import { SqlFleetHistoryQueries } from '../queries/fleet-replacements.query.js';
 import {
   announceEvent,

@@ -19,4 +19,5 @@ export {
   type ErrorCode,
   type Fault,
 } from '../errors/domain.errors.js';
+export { sameContent } from './same-content.js';
 export { shopRoles, type Caller, type ShopRole } from './roles.js';

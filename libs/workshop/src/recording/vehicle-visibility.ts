@@ -42,7 +42,7 @@ export async function vehiclesOf(
 }
 
 /** True when this caller may know of the vehicle at all: staff always, a customer's user while the customer owns it. */
-async function mayKnow(
+export async function mayKnowVehicle(
   tx: ShopTransaction,
   caller: Caller,
   vehicleId: string,
@@ -61,7 +61,7 @@ export async function visibleVehicle(
   asOf?: string,
 ): Promise<Recorded<NoReferences, Vehicle>> {
   const vehicle = await tx.vehicles.find(vehicleId, asOf);
-  if (vehicle === undefined || !(await mayKnow(tx, caller, vehicleId, now))) throw notFound('vehicle');
+  if (vehicle === undefined || !(await mayKnowVehicle(tx, caller, vehicleId, now))) throw notFound('vehicle');
   return vehicle;
 }
 
@@ -74,7 +74,7 @@ export async function referencedVehicle(
   pointer = '/vehicleId',
 ): Promise<Recorded<NoReferences, Vehicle>> {
   const vehicle = await tx.vehicles.find(vehicleId);
-  if (vehicle === undefined || !(await mayKnow(tx, caller, vehicleId, now)))
+  if (vehicle === undefined || !(await mayKnowVehicle(tx, caller, vehicleId, now)))
     throw unknownReference(pointer, 'vehicle');
   return vehicle;
 }

@@ -1,8 +1,10 @@
+import type { CheckSheet, ComponentType, ResultKind } from '@endfloat/catalogue';
+import type { InstrumentProperties, Limit } from '@endfloat/metrology';
 import type { Warning } from './vehicles.records.js';
 
 /** A kind of part the shop added; `definition` passed the catalogue's validator. */
 export interface ShopComponentType {
-  readonly definition: unknown;
+  readonly definition: ComponentType;
 }
 export interface ByCode {
   readonly code: string;
@@ -12,8 +14,8 @@ export interface Instrument {
   readonly kind: string;
   readonly name: string;
   readonly serial: string | null;
-  /** error model and resolution as `metrology` defines them */
-  readonly model: unknown;
+  /** error model, resolution and range */
+  readonly properties: InstrumentProperties;
   readonly retiredOn: string | null;
 }
 
@@ -32,7 +34,7 @@ export interface Calibration {
 /** A limit the shop set itself, or a published one it confirmed for judging. */
 export interface ShopLimit {
   readonly characteristic: string;
-  readonly limit: unknown;
+  readonly limit: Limit;
 }
 
 export interface CheckSheetIdentity {
@@ -41,7 +43,7 @@ export interface CheckSheetIdentity {
 }
 /** `definition` passed the catalogue's validator; a version is never changed. */
 export interface CheckSheetContent {
-  readonly definition: unknown;
+  readonly definition: CheckSheet;
 }
 
 export interface InspectionIdentity {
@@ -61,8 +63,6 @@ export interface OfInspection {
 
 export const readingPhases = ['asFound', 'asLeft'] as const;
 export type ReadingPhase = (typeof readingPhases)[number];
-export const resultKinds = ['number', 'bladePair', 'yesNo', 'grade'] as const;
-export type ResultKind = (typeof resultKinds)[number];
 
 export interface Reading {
   readonly checkId: string;

@@ -1,3 +1,6 @@
+import type { PartCondition } from '@endfloat/catalogue';
+import type { Money } from '@endfloat/metrology';
+
 export interface AssessmentIdentity {
   readonly vehicleId: string;
   readonly jobId: string | null;
@@ -26,11 +29,11 @@ export interface Decision {
 /** What a supplier asks for a part in one condition. */
 export interface Offer {
   readonly componentType: string;
-  readonly condition: string;
+  readonly condition: PartCondition;
   readonly supplier: string;
   readonly partNumber: string | null;
-  readonly price: { readonly amount: string; readonly currency: string } | null;
-  readonly coreDeposit: { readonly amount: string; readonly currency: string } | null;
+  readonly price: Money | null;
+  readonly coreDeposit: Money | null;
   readonly promisedLeadDays: number | null;
   readonly warrantyMonths: number | null;
   readonly validUntil: string | null;

@@ -1,3 +1,6 @@
+import type { ComebackAttribution, PartCondition } from '@endfloat/catalogue';
+import type { Money } from '@endfloat/metrology';
+
 export interface OfJob {
   readonly jobId: string;
 }
@@ -77,12 +80,12 @@ export const workLineStates = ['planned', 'done', 'dropped'] as const;
 export type WorkLineState = (typeof workLineStates)[number];
 
 export interface PartUsed {
-  readonly condition: string;
+  readonly condition: PartCondition;
   readonly supplier: string | null;
   readonly partNumber: string | null;
   readonly serial: string | null;
   readonly batch: string | null;
-  readonly price: { readonly amount: string; readonly currency: string } | null;
+  readonly price: Money | null;
 }
 
 export interface WorkLine {
@@ -114,7 +117,7 @@ export interface EstimateLine {
   readonly partsAmount: string;
   readonly labourHours: string;
   readonly labourAmount: string;
-  readonly partCondition: string | null;
+  readonly partCondition: PartCondition | null;
 }
 export interface Estimate {
   readonly currency: string;
@@ -186,7 +189,7 @@ export interface ComebackReason {
 export interface Comeback {
   readonly state: ComebackState;
   /** class of the catalogue's attribution list, once a person has attributed it */
-  readonly attribution: string | null;
+  readonly attribution: ComebackAttribution | null;
   readonly reasons: readonly ComebackReason[];
   readonly daysSinceRelease: number;
   /** null where distance is unreliable */

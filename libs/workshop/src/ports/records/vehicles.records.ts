@@ -1,3 +1,5 @@
+import { partConditions } from '@endfloat/catalogue';
+
 /** Number as stamped, its history is the history of the record. */
 export interface Vehicle {
   /** vehicle identification or chassis number as read; null when none is legible */
@@ -75,23 +77,15 @@ export interface OdometerEntry {
   readonly warnings: readonly Warning[];
 }
 
-export const partConditions = [
-  'new',
-  'newOldStock',
-  'remanufactured',
-  'rebuilt',
-  'reconditioned',
-  'used',
-  'repairedOwn',
-  'original',
-] as const;
-export type PartCondition = (typeof partConditions)[number];
+/** Condition of a fitted part; `original`: on the vehicle when the shop first saw it. */
+export const fittedConditions = ['original', ...partConditions] as const;
+export type FittedCondition = (typeof fittedConditions)[number];
 
-/** One physical part from fitting to removal. `original`: on the vehicle when the shop first saw it. */
+/** One physical part from fitting to removal. */
 export interface FittedPart {
   readonly componentType: string;
   readonly position: string;
-  readonly condition: PartCondition;
+  readonly condition: FittedCondition;
   /** null: fitted before the shop knew the vehicle */
   readonly fittedAt: string | null;
   readonly fittedKm: string | null;

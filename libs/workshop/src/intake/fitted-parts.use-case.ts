@@ -1,0 +1,227 @@
+import { DomainError, invalidInput, notFound } from '../errors/domain.errors.js';
+import type { Clock } from '../ports/clock.port.js';
+import type { IdSource } from '../ports/id-source.port.js';
+import type { ListPage, ListPosition, Recorded, Stamp } from '../ports/record-store.port.js';
+import type { FittedPart, OfVehicle } from '../ports/records/vehicles.records.js';
+import type { Caller } from '../ports/roles.js';
+import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
+import { addRecord, type AddedRecord } from '../recording/add-record.js';
+import { correctRecord } from '../recording/correct-record.js';
+import { requiredRecord } from '../recording/required-record.js';
+import { stampOf } from '../recording/stamp.js';
+import { mayKnowVehicle, vehiclesOf, visibleVehicle } from '../recording/vehicle-visibility.js';
+
+export type FittedPartRecord = Recorded<OfVehicle, FittedPart>;
+
+/** The part that is fitted at a place of a vehicle at a moment, if the shop knows one. */
+export async function partFittedAt(
+  tx: ShopTransaction,
+  place: { readonly vehicleId: string; readonly componentType: string; readonly position: string },
+  at: string,
+): Promise<FittedPartRecord | undefined> {
+  const parts = await tx.fittedParts.all(place);
+  return parts
+    .filter(
+      ({ content }) =>
+        (content.fittedAt ?? '') <= at && (content.removedAt === null || content.removedAt > at),
+    )
+    .at(-1);
+}
+
+/**
+ * Ends the part at a place and begins the next: the old series of readings has ended, a new one begins. Both are
+ * written in the transaction of the work they belong to.
+ */
+export async function replacePart(
+  tx: ShopTransaction,
+  ids: IdSource,
+  change: {
+    readonly vehicleId: string;
+    readonly at: string;
+    readonly km: string | null;
+    readonly removalReason: string;
+    readonly next: Omit<
+      FittedPart,
+      'fittedAt' | 'fittedKm' | 'removedAt' | 'removedKm' | 'removalReason' | 'replacesPartId'
+    >;
+  },
+  stamp: Stamp,
+): Promise<FittedPartRecord> {
+  const { componentType, position } = change.next;
+  const old = await partFittedAt(tx, { vehicleId: change.vehicleId, componentType, position }, change.at);
+  if (old !== undefined) {
+    await correctRecord(
+      tx.fittedParts,
+      'part',
+      {
+        id: old.id,
+        fromRevision: old.revision,
+        content: {
+          ...old.content,
+          removedAt: change.at,
+          removedKm: change.km,
+          removalReason: change.removalReason,
+        },
+      },
+      { ...stamp, reason: change.removalReason },
+    );
+  }
+  const content: FittedPart = {
+    ...change.next,
+    fittedAt: change.at,
+    fittedKm: change.km,
+    removedAt: null,
+    removedKm: null,
+    removalReason: null,
+    replacesPartId: old?.id ?? null,
+  };
+  const { record } = await addRecord(
+    tx.fittedParts,
+    'part',
+    { id: ids.next(), identity: { vehicleId: change.vehicleId }, content },
+    stamp,
+  );
+  return record;
+}
+
+export interface RecordFittedPartCommand {
+  readonly id?: string | undefined;
+  readonly vehicleId: string;
+  readonly part: FittedPart;
+}
+
+/** Records a part that is, or was, on a vehicle: the original one, or one fitted before the shop kept records. */
+export class RecordFittedPartUseCase {
+  constructor(
+    private readonly work: UnitOfWork,
+    private readonly clock: Clock,
+    private readonly ids: IdSource,
+  ) {}
+
+  execute(caller: Caller, command: RecordFittedPartCommand): Promise<AddedRecord<OfVehicle, FittedPart>> {
+    const stamp = stampOf(this.clock, caller);
+    refuseWrongOrder(command.part, stamp.at);
+    return this.work.run(caller.shopId, async (tx) => {
+      await requiredRecord(tx.vehicles, 'vehicle', command.vehicleId);
+      const { componentType, position } = command.part;
+      const others = await tx.fittedParts.all({ vehicleId: command.vehicleId, componentType, position });
+      const clash = others.find((other) => other.id !== command.id && overlap(other.content, command.part));
+      if (clash !== undefined) {
+        throw new DomainError(
+          'part.alreadyFitted',
+          `Another ${componentType} is recorded at "${position}" for that time. Record its removal first, or replace it through a work line.`,
+          [{ pointer: '/fittedAt', rule: 'onePartAPlace', detail: `part ${clash.id}` }],
+        );
+      }
+      return addRecord(
+        tx.fittedParts,
+        'part',
+        {
+          id: command.id ?? this.ids.next(),
+          identity: { vehicleId: command.vehicleId },
+          content: command.part,
+        },
+        stamp,
+      );
+    });
+  }
+}
+
+/** Corrects what is recorded about a fitted part, its removal included. */
+export class CorrectFittedPartUseCase {
+  constructor(
+    private readonly work: UnitOfWork,
+    private readonly clock: Clock,
+  ) {}
+
+  execute(
+    caller: Caller,
+    command: {
+      readonly id: string;
+      readonly fromRevision: number;
+      readonly part: FittedPart;
+      readonly reason: string;
+    },
+  ): Promise<FittedPartRecord> {
+    const stamp = stampOf(this.clock, caller, command.reason);
+    refuseWrongOrder(command.part, stamp.at);
+    return this.work.run(caller.shopId, (tx) =>
+      correctRecord(
+        tx.fittedParts,
+        'part',
+        { id: command.id, fromRevision: command.fromRevision, content: command.part },
+        stamp,
+      ),
+    );
+  }
+}
+
+export class ListFittedPartsUseCase {
+  constructor(
+    private readonly work: UnitOfWork,
+    private readonly clock: Clock,
+  ) {}
+
+  /** Parts of one vehicle, of one kind, or of one batch ("which vehicles got this batch"). */
+  execute(
+    caller: Caller,
+    query: {
+      readonly vehicleId?: string | undefined;
+      readonly componentType?: string | undefined;
+      readonly batch?: string | undefined;
+      readonly serial?: string | undefined;
+      readonly asOf?: string | undefined;
+      readonly after?: ListPosition | undefined;
+      readonly limit: number;
+    },
+  ): Promise<ListPage<OfVehicle, FittedPart>> {
+    const now = this.clock.now();
+    const { vehicleId, componentType, batch, serial, asOf, after, limit } = query;
+    return this.work.read(caller.shopId, async (tx) => {
+      if (vehicleId !== undefined) await visibleVehicle(tx, caller, vehicleId, now);
+      const own = caller.customerId === undefined ? undefined : await vehiclesOf(tx, caller.customerId, now);
+      return tx.fittedParts.list({
+        where: { vehicleId: vehicleId ?? own, componentType, batch, serial },
+        asOf,
+        after,
+        limit,
+      });
+    });
+  }
+}
+
+export class ShowFittedPartUseCase {
+  constructor(
+    private readonly work: UnitOfWork,
+    private readonly clock: Clock,
+  ) {}
+
+  /** One part, now or as it was known at a moment. */
+  execute(
+    caller: Caller,
+    query: { readonly id: string; readonly asOf?: string | undefined },
+  ): Promise<FittedPartRecord> {
+    return this.work.read(caller.shopId, async (tx) => {
+      const part = await requiredRecord(tx.fittedParts, 'part', query.id, query.asOf);
+      if (!(await mayKnowVehicle(tx, caller, part.identity.vehicleId, this.clock.now())))
+        throw notFound('part');
+      return part;
+    });
+  }
+}
+
+function refuseWrongOrder(part: FittedPart, now: string): void {
+  if (part.removedAt !== null && part.fittedAt !== null && part.removedAt < part.fittedAt) {
+    throw invalidInput('/removedAt', 'order', 'A part cannot be removed before it was fitted.');
+  }
+  for (const member of ['fittedAt', 'removedAt'] as const) {
+    if ((part[member] ?? '') > now)
+      throw invalidInput(`/${member}`, 'past', 'Work is recorded once it is done, not before.');
+  }
+}
+
+/** A life of zero, from fitting to removal at the same moment, overlaps nothing. */
+function overlap(one: FittedPart, other: FittedPart): boolean {
+  const end = (part: FittedPart) => part.removedAt ?? '9999';
+  return (one.fittedAt ?? '') < end(other) && (other.fittedAt ?? '') < end(one);
+}

@@ -1,0 +1,192 @@
+import { DomainError, invalidInput, notFound } from '../errors/domain.errors.js';
+import type { Clock } from '../ports/clock.port.js';
+import type { IdSource } from '../ports/id-source.port.js';
+import type { ApiKey } from '../ports/plain-stores.port.js';
+import type { ListPage, ListPosition, Recorded } from '../ports/record-store.port.js';
+import type { NoReferences, ShopUser } from '../ports/records/shop.records.js';
+import type { Caller, ShopRole } from '../ports/roles.js';
+import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
+import { addRecord, type AddedRecord } from '../recording/add-record.js';
+import { correctRecord } from '../recording/correct-record.js';
+import { referencedRecord, requiredRecord } from '../recording/required-record.js';
+import { stampOf } from '../recording/stamp.js';
+
+export type UserRecord = Recorded<NoReferences, ShopUser>;
+
+/** Records a person who works with the records. */
+export class RecordUserUseCase {
+  constructor(
+    private readonly work: UnitOfWork,
+    private readonly clock: Clock,
+    private readonly ids: IdSource,
+  ) {}
+
+  execute(
+    caller: Caller,
+    command: { readonly id?: string | undefined; readonly user: ShopUser },
+  ): Promise<AddedRecord<NoReferences, ShopUser>> {
+    return this.work.run(caller.shopId, async (tx) => {
+      await refuseMixedUser(tx, command.user);
+      const id = command.id ?? this.ids.next();
+      return addRecord(
+        tx.users,
+        'user',
+        { id, identity: {}, content: command.user },
+        stampOf(this.clock, caller),
+      );
+    });
+  }
+}
+
+/** Changes a person's name, roles or whether they may still work here. */
+export class ChangeUserUseCase {
+  constructor(
+    private readonly work: UnitOfWork,
+    private readonly clock: Clock,
+  ) {}
+
+  execute(
+    caller: Caller,
+    command: { readonly id: string; readonly fromRevision: number; readonly user: Partial<ShopUser> },
+  ): Promise<UserRecord> {
+    return this.work.run(caller.shopId, async (tx) => {
+      const current = await requiredRecord(tx.users, 'user', command.id);
+      const user = { ...current.content, ...command.user };
+      await refuseMixedUser(tx, user);
+      return correctRecord(
+        tx.users,
+        'user',
+        { id: command.id, fromRevision: command.fromRevision, content: user },
+        stampOf(this.clock, caller),
+      );
+    });
+  }
+}
+
+export class ListUsersUseCase {
+  constructor(private readonly work: UnitOfWork) {}
+
+  execute(
+    caller: Caller,
+    query: { readonly limit: number; readonly after?: ListPosition | undefined },
+  ): Promise<ListPage<NoReferences, ShopUser>> {
+    return this.work.read(caller.shopId, (tx) => tx.users.list(query));
+  }
+}
+
+/** A fleet manager belongs to a customer, and to nothing else; all others belong to the shop. */
+async function refuseMixedUser(tx: ShopTransaction, user: ShopUser): Promise<void> {
+  const ofCustomer = user.roles.includes('fleetManager');
+  if (ofCustomer && user.roles.length > 1) {
+    throw invalidInput(
+      '/roles',
+      'rolesApart',
+      'A fleet manager belongs to a customer and can have no role in the shop. Record two users instead.',
+    );
+  }
+  if (ofCustomer !== (user.customerId !== null)) {
+    throw invalidInput(
+      '/customerId',
+      'customerOfFleetManager',
+      'A fleet manager needs the customer whose vehicles they may see; nobody else may have one.',
+    );
+  }
+  if (user.customerId !== null)
+    await referencedRecord(tx.customers, 'customer', user.customerId, '/customerId');
+}
+
+export interface CreateApiKeyCommand {
+  readonly id: string;
+  readonly userId: string;
+  readonly name: string;
+  readonly secretHash: string;
+  /** what the key may do at most; the user's own roles bound it further */
+  readonly roles: readonly ShopRole[];
+  readonly expiresAt: string | null;
+}
+
+/** Gives a person or program of the shop a key. Only the hash of its secret is kept. */
+export class CreateApiKeyUseCase {
+  constructor(
+    private readonly work: UnitOfWork,
+    private readonly clock: Clock,
+  ) {}
+
+  execute(caller: Caller, command: CreateApiKeyCommand): Promise<ApiKey> {
+    const stamp = stampOf(this.clock, caller);
+    return this.work.run(caller.shopId, async (tx) => {
+      const user = await referencedRecord(tx.users, 'user', command.userId, '/userId');
+      if (!command.roles.every((role) => user.content.roles.includes(role))) {
+        throw invalidInput(
+          '/roles',
+          'rolesOfUser',
+          'A key can do no more than its user may. Ask for roles the user has.',
+        );
+      }
+      if (command.expiresAt !== null && command.expiresAt <= stamp.at) {
+        throw invalidInput('/expiresAt', 'future', 'The key would have expired already.');
+      }
+      await tx.apiKeys.add({ ...command, recordedAt: stamp.at, recordedBy: stamp.by });
+      return { ...command, recordedAt: stamp.at, recordedBy: stamp.by, revokedAt: null };
+    });
+  }
+}
+
+export class ListApiKeysUseCase {
+  constructor(private readonly work: UnitOfWork) {}
+
+  execute(caller: Caller): Promise<readonly ApiKey[]> {
+    return this.work.read(caller.shopId, (tx) => tx.apiKeys.list());
+  }
+}
+
+/** Ends a key for good. */
+export class RevokeApiKeyUseCase {
+  constructor(
+    private readonly work: UnitOfWork,
+    private readonly clock: Clock,
+  ) {}
+
+  execute(caller: Caller, id: string): Promise<ApiKey> {
+    return this.work.run(caller.shopId, async (tx) => {
+      const before = await tx.apiKeys.find(id);
+      if (before === undefined) throw notFound('key');
+      if (!(await tx.apiKeys.revoke(id, this.clock.now()))) {
+        throw new DomainError('record.wrongState', 'This key was revoked before; it stays revoked.');
+      }
+      return (await tx.apiKeys.find(id)) ?? before;
+    });
+  }
+}
+
+/** Who a key speaks for, if it may speak at all: not revoked, not expired, its user still active. */
+export class IdentifyCallerUseCase {
+  constructor(
+    private readonly work: UnitOfWork,
+    private readonly clock: Clock,
+  ) {}
+
+  async execute(
+    shopId: string,
+    keyId: string,
+  ): Promise<{ readonly secretHash: string; readonly caller: Caller } | undefined> {
+    const now = this.clock.now();
+    return this.work.read(shopId, async (tx) => {
+      const key = await tx.apiKeys.find(keyId);
+      if (key === undefined || key.revokedAt !== null || (key.expiresAt !== null && key.expiresAt <= now))
+        return undefined;
+      const user = (await tx.users.find(key.userId))?.content;
+      if (!user?.active) return undefined;
+      const roles = key.roles.filter((role) => user.roles.includes(role));
+      return {
+        secretHash: key.secretHash,
+        caller: {
+          shopId,
+          userId: key.userId,
+          roles,
+          ...(user.customerId === null ? {} : { customerId: user.customerId }),
+        },
+      };
+    });
+  }
+}
