@@ -93,3 +93,8 @@ export {
   type NewtonOptions,
   type SecondOrder,
 } from './optimise/maximise-by-newton.js';
+// rank
+export { mannKendall, mannKendallMethods } from './rank/mann-kendall.js';
+export type { MannKendallMethod, MannKendallOutcome, MannKendallTest } from './rank/mann-kendall.js';
+export { theilSenSlope } from './rank/theil-sen-slope.js';
+export type { TheilSenOutcome, TheilSenSlope } from './rank/theil-sen-slope.js';

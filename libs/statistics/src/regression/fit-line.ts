@@ -1,4 +1,4 @@
-import { insufficientData } from '../inference/insufficient-data.js';
+import { insufficientData } from '../descriptive/outcomes.js';
 import type { LineFit, LineFitOutcome, LineModel, ScatterSource } from './line-fit.js';
 import { countDistinct, requireFinitePoints, type Point } from './point.js';
 

@@ -49,8 +49,8 @@ describe('leastSquaresThroughOrigin', () => {
   });
 
   it('says what is missing', () => {
-    expect(leastSquaresThroughOrigin([])).toMatchObject({ counted: 'points', needed: 1 });
-    expect(leastSquaresThroughOrigin([{ point: [0, 4], weight: 1 }])).toMatchObject({ counted: 'nonZeroX' });
+    expect(leastSquaresThroughOrigin([])).toMatchObject({ of: 'points', needed: 1 });
+    expect(leastSquaresThroughOrigin([{ point: [0, 4], weight: 1 }])).toMatchObject({ of: 'nonZeroX' });
     expect(leastSquaresThroughOrigin([{ point: [2, 6], weight: 1 }])).toEqual({
       kind: 'exactlyDetermined',
       slope: 3,

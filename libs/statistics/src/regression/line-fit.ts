@@ -1,4 +1,4 @@
-import type { InsufficientData } from '../inference/insufficient-data.js';
+import type { InsufficientData } from '../descriptive/outcomes.js';
 
 /** A line with an intercept, or one forced through the origin. */
 export const lineModels = ['interceptAndSlope', 'throughOrigin'] as const;
@@ -52,6 +52,4 @@ export interface ExactlyDeterminedLine {
 export type LineFitOutcome =
   | LineFit
   | ExactlyDeterminedLine
-  | InsufficientData<'points'>
-  | InsufficientData<'distinctX'>
-  | InsufficientData<'nonZeroX'>;
+  | InsufficientData;

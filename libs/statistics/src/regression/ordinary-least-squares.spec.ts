@@ -78,7 +78,7 @@ describe('ordinaryLeastSquares', () => {
   it('says how many points are needed', () => {
     expect(ordinaryLeastSquares([])).toEqual({
       kind: 'insufficientData',
-      counted: 'points',
+      of: 'points',
       needed: 2,
       got: 0,
     });
@@ -88,7 +88,7 @@ describe('ordinaryLeastSquares', () => {
         [3, 2],
         [3, 5],
       ]),
-    ).toEqual({ kind: 'insufficientData', counted: 'distinctX', needed: 2, got: 1 });
+    ).toEqual({ kind: 'insufficientData', of: 'distinctX', needed: 2, got: 1 });
   });
 
   it('passes two points exactly and claims no scatter', () => {

@@ -32,7 +32,7 @@ export function checkedWeights(observations: readonly WeightedPoint[]): readonly
  * @complexity O(n)
  * @source Draper & Smith (1998), Applied Regression Analysis, 3rd ed., ch. 9
  * @oracle test/oracles/statistics-regression/generate.R
- * @example weightedLeastSquares([{ point: [1, 2], weight: 1 }]) // => { kind: 'insufficientData', counted: 'points', needed: 2, got: 1 }
+ * @example weightedLeastSquares([{ point: [1, 2], weight: 1 }]) // => { kind: 'insufficientData', of: 'points', needed: 2, got: 1 }
  */
 export function weightedLeastSquares(
   observations: readonly WeightedPoint[],
