@@ -33,7 +33,8 @@ function toBase(value: ExactDecimal, unit: UnitCode, kind: QuantityKind): ExactF
   };
 }
 
-function fromBase(base: ExactFraction, unit: UnitCode, kind: QuantityKind): ExactDecimal {
+/** Value in a unit of a fraction of the base unit; cut only where a division does not end. */
+export function fractionFromBase(base: ExactFraction, unit: UnitCode, kind: QuantityKind): ExactDecimal {
   const definition = unitTable[unit];
   if (definition.isReciprocal) {
     return base.denominator.times(definition.numerator).div(base.numerator.times(definition.denominator));
@@ -108,7 +109,7 @@ export function convertQuantity(quantity: Quantity, kind: QuantityKind, unit: Un
       lowest: { value: '0', unit: quantityKindTable[kind].canonical },
     };
   }
-  return { kind: 'converted', value: toDecimalText(fromBase(base.fraction, unit, kind)), unit };
+  return { kind: 'converted', value: toDecimalText(fractionFromBase(base.fraction, unit, kind)), unit };
 }
 
 /**

@@ -1,0 +1,173 @@
+import {
+  gammaLogPdf,
+  gammaQuantile,
+  gammaSurvival,
+  gammaCdf,
+  normalCdf,
+  normalLogPdf,
+  normalQuantile,
+  normalSurvival,
+} from '@endfloat/statistics';
+import type { OpenInterval } from './conformance-probability.js';
+import { integratePiecewise } from './integrate-piecewise.js';
+
+/** What the true values of such items are like before any is measured. */
+export type PopulationPrior =
+  | { readonly kind: 'normal'; readonly mean: number; readonly standardDeviation: number }
+  | { readonly kind: 'gamma'; readonly shape: number; readonly rate: number };
+
+/** Risks of an acceptance rule over all items, each a joint probability. */
+export interface GlobalRisk {
+  /** Share of items whose true value is not permitted. */
+  readonly nonconforming: number;
+  /** Not permitted and accepted. */
+  readonly consumerRisk: number;
+  /** Permitted and rejected. */
+  readonly producerRisk: number;
+}
+
+/**
+ * Risks of accepting by a reading, over a population: the joint probability of a bad item accepted (consumer) and of a
+ * good item rejected (producer), for a normal measurement of standard uncertainty u.
+ *
+ * @param prior       distribution of true values
+ * @param standardUncertainty  of a reading, above zero
+ * @param permitted   limits for the true value
+ * @param acceptance  limits for the reading
+ * @returns the three probabilities
+ * @throws RangeError on parameters outside their ranges
+ * @source JCGM 106:2012, 9.5.2 to 9.5.4
+ * @oracle libs/metrology/src/published-cases (JCGM 106 clause 9.5.4 example)
+ * @example globalRisk({ kind: 'normal', mean: 0, standardDeviation: 1 }, 0.1,
+ *   { lower: null, upper: 0 }, { lower: null, upper: 0 }).nonconforming // => 0.5
+ */
+export function globalRisk(
+  prior: PopulationPrior,
+  standardUncertainty: number,
+  permitted: OpenInterval,
+  acceptance: OpenInterval,
+): GlobalRisk {
+  if (!(standardUncertainty > 0) || !Number.isFinite(standardUncertainty)) {
+    throw new RangeError('a standard uncertainty is a finite number above zero');
+  }
+  const population = populationOf(prior);
+  const accepted = (x: number): number => acceptanceProbability(x, standardUncertainty, acceptance);
+  const rejected = (x: number): number => rejectionProbability(x, standardUncertainty, acceptance);
+  const breaks = [
+    ...population.breaks,
+    ...[acceptance.lower, acceptance.upper].flatMap((end) =>
+      end === null ? [] : [-8, -4, -2, -1, 0, 1, 2, 4, 8].map((k) => end + k * standardUncertainty),
+    ),
+  ];
+  const integrate = (chance: (x: number) => number, from: number, to: number): number => {
+    const [low, high] = [Math.max(from, population.from), Math.min(to, population.to)];
+    return low < high ? integratePiecewise((x) => population.density(x) * chance(x), low, high, breaks) : 0;
+  };
+  const lower = permitted.lower ?? -Infinity;
+  const upper = permitted.upper ?? Infinity;
+  return {
+    nonconforming:
+      (permitted.lower === null ? 0 : population.below(lower)) +
+      (permitted.upper === null ? 0 : population.above(upper)),
+    consumerRisk: integrate(accepted, -Infinity, lower) + integrate(accepted, upper, Infinity),
+    producerRisk: integrate(rejected, lower, upper),
+  };
+}
+
+/** An acceptance limit, or that even the farthest one tried leaves more risk than wanted. */
+export type AcceptanceLimitResult =
+  | { readonly kind: 'estimated'; readonly acceptanceLimit: number; readonly risk: GlobalRisk }
+  | { readonly kind: 'notReachable'; readonly lowestConsumerRisk: number };
+
+/**
+ * Upper acceptance limit that brings the global consumer's risk for an upper limit to a wanted value.
+ *
+ * @param prior       distribution of true values
+ * @param standardUncertainty  of a reading, above zero
+ * @param upperLimit  upper limit for the true value
+ * @param consumerRisk  wanted joint probability, above 0
+ * @returns the acceptance limit to 12 digits by bisection between 20 standard uncertainties on either side
+ * @throws RangeError on parameters outside their ranges
+ * @source JCGM 106:2012, 9.5.4
+ * @example upperAcceptanceLimit({ kind: 'gamma', shape: 4, rate: 4 }, 0.25, 2, 0.001).kind // => 'estimated'
+ */
+export function upperAcceptanceLimit(
+  prior: PopulationPrior,
+  standardUncertainty: number,
+  upperLimit: number,
+  consumerRisk: number,
+): AcceptanceLimitResult {
+  if (!(consumerRisk > 0 && consumerRisk < 1)) throw new RangeError('a risk lies between 0 and 1');
+  const riskAt = (acceptanceLimit: number): GlobalRisk =>
+    globalRisk(
+      prior,
+      standardUncertainty,
+      { lower: null, upper: upperLimit },
+      { lower: null, upper: acceptanceLimit },
+    );
+  let low = upperLimit - 20 * standardUncertainty;
+  let high = upperLimit + 20 * standardUncertainty;
+  const lowest = riskAt(low).consumerRisk;
+  if (lowest > consumerRisk) return { kind: 'notReachable', lowestConsumerRisk: lowest };
+  for (let step = 0; step < 60 && high - low > 1e-13 * Math.max(1, Math.abs(upperLimit)); step++) {
+    const middle = (low + high) / 2;
+    if (riskAt(middle).consumerRisk > consumerRisk) high = middle;
+    else low = middle;
+  }
+  return { kind: 'estimated', acceptanceLimit: low, risk: riskAt(low) };
+}
+
+const below = (x: number, mean: number, u: number): number => normalCdf((x - mean) / u);
+const above = (x: number, mean: number, u: number): number => normalSurvival((x - mean) / u);
+
+function acceptanceProbability(truth: number, u: number, { lower, upper }: OpenInterval): number {
+  if (lower === null) return upper === null ? 1 : below(upper, truth, u);
+  if (upper === null) return above(lower, truth, u);
+  return Math.max(
+    0,
+    lower > truth
+      ? above(lower, truth, u) - above(upper, truth, u)
+      : below(upper, truth, u) - below(lower, truth, u),
+  );
+}
+
+function rejectionProbability(truth: number, u: number, { lower, upper }: OpenInterval): number {
+  return (lower === null ? 0 : below(lower, truth, u)) + (upper === null ? 0 : above(upper, truth, u));
+}
+
+interface Population {
+  readonly density: (x: number) => number;
+  readonly below: (x: number) => number;
+  readonly above: (x: number) => number;
+  /** Range outside which less than 1e-14 lies, and points between which the density is smooth. */
+  readonly from: number;
+  readonly to: number;
+  readonly breaks: readonly number[];
+}
+
+const quantileMarks = [1e-6, 0.001, 0.02, 0.1, 0.3, 0.5, 0.7, 0.9, 0.98, 0.999, 1 - 1e-6];
+
+function populationOf(prior: PopulationPrior): Population {
+  if (prior.kind === 'normal') {
+    const { mean, standardDeviation } = prior;
+    const quantile = (p: number): number => normalQuantile(p, mean, standardDeviation);
+    return {
+      density: (x) => Math.exp(normalLogPdf(x, mean, standardDeviation)),
+      below: (x) => normalCdf(x, mean, standardDeviation),
+      above: (x) => normalSurvival(x, mean, standardDeviation),
+      from: mean - 9 * standardDeviation,
+      to: mean + 9 * standardDeviation,
+      breaks: quantileMarks.map(quantile),
+    };
+  }
+  const { shape, rate } = prior;
+  const quantile = (p: number): number => gammaQuantile(p, shape, rate);
+  return {
+    density: (x) => Math.exp(gammaLogPdf(x, shape, rate)),
+    below: (x) => gammaCdf(x, shape, rate),
+    above: (x) => gammaSurvival(x, shape, rate),
+    from: quantile(1e-14),
+    to: quantile(1 - 1e-14),
+    breaks: quantileMarks.map(quantile),
+  };
+}
