@@ -1,0 +1,99 @@
+import type {
+  AdjustmentInWorld,
+  CostMoments,
+  LookAheadWorld,
+  PositionCosts,
+  RenewalInWorld,
+} from './look-ahead-world.js';
+import { cheaper, mixed, shifted } from './look-ahead-world.js';
+
+/**
+ * Cost in the end of a renewal: its cost, and with its chance a comeback, repaired under warranty or by the follow-up.
+ *
+ * @param renewal  the renewal
+ * @param cost     what it costs now
+ * @param comeback its chance of a comeback
+ * @param held     cost to come where it held
+ * @param followUp cost in the end of the repair after a comeback
+ * @param handling of a comeback
+ * @returns moments
+ */
+export function renewalCost(
+  renewal: RenewalInWorld,
+  cost: number,
+  comeback: number,
+  held: CostMoments,
+  followUp: CostMoments,
+  handling: number,
+): CostMoments {
+  const failed =
+    renewal.repeatCost === null ? shifted(handling, followUp) : shifted(handling + renewal.repeatCost, held);
+  return shifted(cost, mixed(comeback, failed, held));
+}
+
+/**
+ * Cost in the end of what follows a comeback of a repair that kept the wear: the follow-up renewal, or adjusting once more
+ * and the renewal if that comes back too.
+ *
+ * @param adjustment the adjustment, or null
+ * @param again    chance that it comes back again
+ * @param held     cost to come where it held
+ * @param followUp cost in the end of the follow-up renewal
+ * @param handling of a comeback
+ * @returns moments, handling of the first comeback included
+ */
+export function comebackOfKeptWear(
+  adjustment: AdjustmentInWorld | null,
+  again: number,
+  held: CostMoments,
+  followUp: CostMoments,
+  handling: number,
+): CostMoments {
+  if (adjustment === null) return shifted(handling, followUp);
+  const adjustAgain = shifted(adjustment.cost, mixed(again, shifted(handling, followUp), held));
+  return shifted(handling, cheaper(followUp, adjustAgain));
+}
+
+/**
+ * Costs to come after each renewal, and the cheapest repair after a comeback, at one position.
+ *
+ * A renewal that comes back twice is done a third time; that one holds.
+ *
+ * @param world              the world; at least one renewal
+ * @param afterRepair        cost to come after a repair that held, by rate and wear
+ * @param afterRepairSquare  its second moment
+ * @returns the parts of `PositionCosts` that do not depend on the present wear
+ * @throws RangeError without any renewal
+ */
+export function renewalsAtPosition(
+  world: LookAheadWorld,
+  afterRepair: Float64Array,
+  afterRepairSquare: Float64Array,
+): Pick<PositionCosts, 'renewed' | 'followUp'> {
+  const nodes = world.complaint.length;
+  const renewed = world.renewals.map(({ start, rates }): CostMoments => {
+    let mean = 0;
+    let square = 0;
+    for (let r = 0; r < rates.length; r += 1) {
+      if (rates[r] === 0) continue;
+      for (let i = 0; i < nodes; i += 1) {
+        const weight = rates[r]! * start[i]!;
+        mean += weight * afterRepair[r * nodes + i]!;
+        square += weight * afterRepairSquare[r * nodes + i]!;
+      }
+    }
+    return { mean, square };
+  });
+  let best: PositionCosts['followUp'] | null = null;
+  world.renewals.forEach((renewal, index) => {
+    const held = renewed[index]!;
+    const repeat = renewal.repeatCost ?? renewal.costOnComplaint;
+    const total = shifted(
+      renewal.costOnComplaint,
+      mixed(renewal.comebackAgain, shifted(world.comebackHandling + repeat, held), held),
+    );
+    if (best === null || total.mean < best.total.mean) best = { index, total, future: held.mean };
+  });
+  if (best === null) throw new RangeError('a look-ahead needs a repair that renews');
+  return { renewed, followUp: best };
+}
