@@ -123,12 +123,16 @@ function reasonsFor(
 
 /** The two leading causes that the check tells apart best, where it tells them apart by a factor of two or more. */
 function separatedPair(check: CheckRow, leading: readonly CauseProbability[]): NextCheckReason | null {
-  const byPositive = [...leading].sort(
-    (a, b) => (check.positiveGivenCause[b.causeId] ?? 0) - (check.positiveGivenCause[a.causeId] ?? 0),
-  );
-  const [high, low] = [byPositive[0], byPositive.at(-1)];
-  if (high === undefined || low === undefined || high === low) return null;
-  const ratioReached =
-    (check.positiveGivenCause[high.causeId] ?? 0) >= 2 * (check.positiveGivenCause[low.causeId] ?? 0);
-  return ratioReached ? { code: 'separatesCauses', likelier: high.causeId, lessLikely: low.causeId } : null;
+  const positive = (cause: CauseProbability): number => check.positiveGivenCause[cause.causeId] ?? 0;
+  const [first, ...others] = leading;
+  if (first === undefined) return null;
+  const high = others.reduce((best, cause) => (positive(cause) > positive(best) ? cause : best), first);
+  const low = leading
+    .filter((cause) => cause !== high)
+    .reduce<CauseProbability | null>(
+      (best, cause) => (best === null || positive(cause) < positive(best) ? cause : best),
+      null,
+    );
+  if (low === null || positive(high) < 2 * positive(low) || positive(high) === 0) return null;
+  return { code: 'separatesCauses', likelier: high.causeId, lessLikely: low.causeId };
 }
