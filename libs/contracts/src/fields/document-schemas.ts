@@ -1,5 +1,6 @@
 import { memberSchema, membersOf } from './field.js';
 import type { FieldClass, JsonSchema, SchemaNames } from './json-schema.js';
+import { isEmptyOnPurpose } from './no-members.js';
 
 const prefix = '#/components/schemas/';
 
@@ -58,17 +59,4 @@ function objectSchema(type: FieldClass, names: SchemaNames): JsonSchema {
     ...(required.length > 0 ? { required } : {}),
     additionalProperties: false,
   };
-}
-
-const emptyOnPurpose = new WeakSet<FieldClass>();
-
-/** Marks a class that has no members on purpose, such as the body of a request that needs none. */
-export function NoMembers(): ClassDecorator {
-  return (type) => {
-    emptyOnPurpose.add(type as unknown as FieldClass);
-  };
-}
-
-function isEmptyOnPurpose(type: FieldClass): boolean {
-  return emptyOnPurpose.has(type);
 }

@@ -18,6 +18,7 @@ import {
   membersOf,
   MoneyField,
   NestedField,
+  NoMembers,
   NumberField,
   OmitType,
   PartialType,
@@ -418,5 +419,20 @@ describe('documentSchemas', () => {
   it('refuses a class without fields, which would let every body through', () => {
     class Bare {}
     expect(() => documentSchemas([Bare])).toThrow('Bare declares no field');
+  });
+});
+
+describe('a class without members on purpose', () => {
+  @NoMembers()
+  class Nothing {}
+
+  it('accepts an empty object and refuses any member', () => {
+    expect(readAs(Nothing, {}).kind).toBe('valid');
+    expect(rulesOf(Nothing, { a: 1 })).toEqual(['/a unknownMember']);
+    expect(documentSchemas([Nothing])['Nothing']).toEqual({
+      type: 'object',
+      properties: {},
+      additionalProperties: false,
+    });
   });
 });

@@ -1,6 +1,7 @@
 import { plainToInstance } from 'class-transformer';
 import { validateSync, type ValidationError } from 'class-validator';
 import type { FieldClass } from './json-schema.js';
+import { isEmptyOnPurpose } from './no-members.js';
 
 /** One thing that is wrong, at its JSON Pointer. The refused value is never repeated. */
 export interface FieldFault {
@@ -32,6 +33,7 @@ const details: Readonly<Record<string, string>> = { unknownMember: 'is not a mem
  * @returns an instance of the class, or at most `mostFaults` faults
  */
 export function readAs<T extends object>(type: FieldClass<T>, input: object): ReadResult<T> {
+  if (isEmptyOnPurpose(type)) return readEmpty(type, input);
   const value = plainToInstance(type, input);
   const errors = validateSync(value, {
     whitelist: true,
@@ -42,6 +44,18 @@ export function readAs<T extends object>(type: FieldClass<T>, input: object): Re
   });
   if (errors.length === 0) return { kind: 'valid', value };
   return { kind: 'invalid', faults: faultsOf(errors, '').slice(0, mostFaults) };
+}
+
+/** The validator knows no class without rules, so one that has none on purpose is read here. */
+function readEmpty<T extends object>(type: FieldClass<T>, input: object): ReadResult<T> {
+  const names = Object.keys(input).slice(0, mostFaults);
+  if (names.length === 0) return { kind: 'valid', value: new type() };
+  const faults = names.map((name) => ({
+    pointer: `/${escaped(name)}`,
+    rule: 'unknownMember',
+    detail: details['unknownMember']!,
+  }));
+  return { kind: 'invalid', faults };
 }
 
 function faultsOf(errors: readonly ValidationError[], at: string): FieldFault[] {

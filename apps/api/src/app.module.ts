@@ -1,0 +1,26 @@
+import { Global, Module, type DynamicModule, type Provider } from '@nestjs/common';
+import { HealthModule } from './http/operation/health.module.js';
+
+/** Adapters and use cases that whoever starts the process has made, for every module to inject. */
+@Global()
+@Module({})
+class PortsModule {
+  static register(ports: readonly Provider[]): DynamicModule {
+    return {
+      module: PortsModule,
+      providers: [...ports],
+      exports: ports.map((port) => (typeof port === 'function' ? port : port.provide)),
+    };
+  }
+}
+
+/** Modules of the interface, one per resource. */
+const resources: readonly (new () => object)[] = [HealthModule];
+
+/** The whole interface over the given ports: at least `CredentialLookup` and `ReadinessProbe`. */
+@Module({})
+export class AppModule {
+  static register(ports: readonly Provider[]): DynamicModule {
+    return { module: AppModule, imports: [PortsModule.register(ports), ...resources] };
+  }
+}

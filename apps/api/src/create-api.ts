@@ -1,0 +1,68 @@
+import 'reflect-metadata';
+import { Module, type DynamicModule } from '@nestjs/common';
+import { ModulesContainer, NestFactory } from '@nestjs/core';
+import type { NestFastifyApplication } from '@nestjs/platform-fastify';
+import type { FastifyInstance } from 'fastify';
+import type { Logger } from 'pino';
+import { CredentialLookup } from './http/access/credential-lookup.port.js';
+import { RateLimits } from './http/access/rate-limits.js';
+import { AnswerInterceptor } from './http/answers/answer.interceptor.js';
+import { faultyRoutes } from './http/contract/check-routes.js';
+import { walkRoutes } from './http/contract/route-walk.js';
+import { HttpModule } from './http/http.module.js';
+import { Drain } from './http/operation/drain.js';
+import { logRequests } from './http/operation/log-requests.js';
+import { createLogger, FrameworkLogger } from './http/operation/logger.js';
+import { protect } from './http/operation/protect.js';
+import { ProblemDetailsFilter } from './http/problems/problem-details.filter.js';
+import { admitRequests, setStandingHeaders } from './http/requests/admit.js';
+import { ProblemFastifyAdapter } from './http/requests/fastify-adapter.js';
+import { ReadAsDeclaredPipe } from './http/requests/validation.pipe.js';
+import type { ApiSettings } from './http/settings.js';
+
+@Module({})
+class RootModule {}
+
+export interface ApiParts {
+  readonly settings: ApiSettings;
+  /** The interface itself: `AppModule.register(ports)`, or trial controllers in a test. */
+  readonly module: DynamicModule;
+  readonly logger?: Logger;
+}
+
+/**
+ * The interface, ready to listen: shell, routes, document. The main program, the tests and the script that writes the
+ * document all start here.
+ *
+ * @throws Error when a route is declared so that it would not be guarded or validated
+ */
+export async function createApi({
+  settings,
+  module,
+  logger = createLogger(settings),
+}: ApiParts): Promise<NestFastifyApplication> {
+  const adapter = new ProblemFastifyAdapter(settings, logger);
+  const root: DynamicModule = { module: RootModule, imports: [HttpModule.register(settings), module] };
+  const app = await NestFactory.create<NestFastifyApplication>(root, adapter, {
+    bodyParser: false,
+    abortOnError: false,
+    logger: new FrameworkLogger(logger),
+  });
+  const faults = faultyRoutes(walkRoutes(app.get(ModulesContainer)));
+  if (faults.length > 0) throw new Error(`routes are declared wrongly:\n${faults.join('\n')}`);
+  app.useGlobalPipes(new ReadAsDeclaredPipe());
+  app.useGlobalFilters(new ProblemDetailsFilter());
+  app.useGlobalInterceptors(new AnswerInterceptor(settings.strictAnswers));
+  const fastify = app.getHttpAdapter().getInstance();
+  setStandingHeaders(fastify, settings.allowedOrigin);
+  await protect(fastify, settings);
+  logRequests(fastify);
+  admitRequests(fastify, {
+    limits: new RateLimits(settings.rateLimits),
+    lookup: app.get(CredentialLookup, { strict: false }),
+    drain: app.get(Drain, { strict: false }),
+  });
+  await app.init();
+  await fastify.ready();
+  return app;
+}

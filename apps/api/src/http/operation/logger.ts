@@ -1,0 +1,28 @@
+import type { LoggerService } from '@nestjs/common';
+import { pino, type DestinationStream, type Logger } from 'pino';
+import type { ApiSettings } from '../settings.js';
+
+/** Log of the process: lines of JSON. What could hold a secret is never written, wherever it stands. */
+export function createLogger(
+  { logLevel }: Pick<ApiSettings, 'logLevel'>,
+  destination?: DestinationStream,
+): Logger {
+  const names = ['authorization', 'cookie', 'secret', 'secretHash', 'password', 'token', 'key'];
+  const paths = names.flatMap((name) => [name, `*.${name}`, `*.*.${name}`]);
+  const options = { level: logLevel, base: null, redact: { paths, censor: '[redacted]' } };
+  return destination === undefined ? pino(options) : pino(options, destination);
+}
+
+/** Lets the framework write to the same log. */
+export class FrameworkLogger implements LoggerService {
+  constructor(private readonly logger: Logger) {}
+
+  log = (message: unknown, context?: unknown): void => this.logger.debug({ context }, String(message));
+  warn = (message: unknown, context?: unknown): void => this.logger.warn({ context }, String(message));
+  error = (message: unknown, ...rest: unknown[]): void =>
+    this.logger.error({ context: rest.at(-1) }, String(message));
+  fatal = (message: unknown, ...rest: unknown[]): void =>
+    this.logger.fatal({ context: rest.at(-1) }, String(message));
+  debug = (message: unknown, context?: unknown): void => this.logger.debug({ context }, String(message));
+  verbose = (message: unknown, context?: unknown): void => this.logger.trace({ context }, String(message));
+}

@@ -1,0 +1,40 @@
+import { DomainError } from '@endfloat/workshop';
+import { JsonFault } from '../requests/strict-json.js';
+import { isDatabaseAway } from './database-away.js';
+import { errorProblems } from './error-problems.js';
+import { HttpProblem } from './http-problem.js';
+import type { ProblemName } from './problem-types.js';
+
+/** What the server framework and Node's parser refuse, by their codes. */
+const frameworkCodes: Readonly<Record<string, ProblemName>> = {
+  FST_ERR_BAD_URL: 'invalid-parameter',
+  FST_ERR_MAX_PARAM_LENGTH: 'uri-too-long',
+  FST_ERR_CTP_BODY_TOO_LARGE: 'too-large',
+  FST_ERR_CTP_INVALID_MEDIA_TYPE: 'unsupported-media-type',
+  FST_ERR_CTP_INVALID_CONTENT_LENGTH: 'malformed-request',
+  FST_ERR_CTP_EMPTY_JSON_BODY: 'malformed-json',
+  FST_ERR_HANDLER_TIMEOUT: 'unavailable',
+  FST_UNDER_PRESSURE: 'overloaded',
+  HPE_HEADER_OVERFLOW: 'headers-too-large',
+  ERR_HTTP_REQUEST_TIMEOUT: 'request-timeout',
+};
+
+const retrySoon = { 'retry-after': '2' };
+
+/** Turns whatever was thrown into the one problem the caller is told. What nobody expected becomes `internal`. */
+export function problemOf(error: unknown): HttpProblem {
+  if (error instanceof HttpProblem) return error;
+  if (error instanceof DomainError) {
+    const { code, message, faults } = error;
+    return new HttpProblem(errorProblems[code], { code, detail: message, faults: [...faults] });
+  }
+  if (error instanceof JsonFault) return new HttpProblem('malformed-json', { code: error.code });
+  if (isDatabaseAway(error)) return new HttpProblem('unavailable', { headers: retrySoon });
+  const type = frameworkCodes[codeOf(error)];
+  if (type === undefined) return new HttpProblem('internal');
+  return new HttpProblem(type, type === 'unavailable' || type === 'overloaded' ? { headers: retrySoon } : {});
+}
+
+function codeOf(error: unknown): string {
+  return typeof error === 'object' && error !== null && 'code' in error ? String(error.code) : '';
+}

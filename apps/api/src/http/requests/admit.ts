@@ -1,0 +1,102 @@
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { authenticate } from '../access/authenticate.js';
+import { checkRole } from '../access/check-role.js';
+import type { CredentialLookup } from '../access/credential-lookup.port.js';
+import type { RateLimits } from '../access/rate-limits.js';
+import type { Drain } from '../operation/drain.js';
+import { HttpProblem } from '../problems/http-problem.js';
+import { readExpectedVersion } from './expected-version.js';
+import { exchangeOf } from './exchange.js';
+import { checkAccept, checkContentType, consumedBy } from './media-types.js';
+import { checkQueryNames } from './query-names.js';
+import { requestContext } from './request-context.js';
+import { RouteTable } from './route-table.js';
+
+const longestUrl = 8 * 1024;
+
+/** Header fields of ours that pages of other origins may read, and that they may send. */
+const exposed =
+  'ETag, Link, Location, Preference-Applied, RateLimit, RateLimit-Policy, Retry-After, WWW-Authenticate, Idempotency-Replayed';
+const sendable =
+  'Authorization, Content-Type, Idempotency-Key, If-Match, If-None-Match, Prefer, traceparent, tracestate';
+
+export interface Gate {
+  readonly limits: RateLimits;
+  readonly lookup: CredentialLookup;
+  readonly drain: Drain;
+}
+
+/**
+ * Everything that is settled before a body is read, cheapest first: is the process ending, is the caller too fast, is
+ * there such a path and method, may the caller do this, can the request and the wanted answer be spoken at all.
+ */
+export function admitRequests(fastify: FastifyInstance, gate: Gate): void {
+  const routes = new RouteTable();
+  fastify.addHook('onRoute', (route) => {
+    routes.add(route);
+    const limit = route.config?.rules?.bodyLimit;
+    if (limit !== undefined) route.bodyLimit = limit;
+  });
+  fastify.addHook('onRequest', async (request, reply) => {
+    if (request.routeOptions.config.rules?.isProbe === true) return;
+    if (gate.drain.isClosing)
+      throw new HttpProblem('shutting-down', { headers: { 'retry-after': '1', connection: 'close' } });
+    gate.limits.takeForAddress(request, reply);
+    if (request.is404) return answerUnrouted(request, reply, routes);
+    await admitCaller(request, reply, gate);
+    checkQueryNames(request.raw.url ?? '');
+    checkAccept(request);
+    checkContentType(request);
+    if (request.routeOptions.config.rules?.needsVersion === true)
+      readExpectedVersion(request.headers['if-match']);
+  });
+  // Reading a body may leave the asynchronous context, so it is entered after that.
+  fastify.addHook('preValidation', (request, _reply, done) => requestContext.run(exchangeOf(request), done));
+}
+
+/** Header fields of every answer; a handler's answer may replace them. To be called before other hooks are added. */
+export function setStandingHeaders(fastify: FastifyInstance, allowedOrigin: string): void {
+  fastify.addHook('onRequest', (request, reply, done) => {
+    reply.headers({
+      'cache-control': 'no-store',
+      vary: allowedOrigin === '*' ? 'Authorization, Accept' : 'Authorization, Accept, Origin',
+      'access-control-allow-origin': allowedOrigin,
+      'access-control-expose-headers': exposed,
+    });
+    done((request.raw.url ?? '').length > longestUrl ? new HttpProblem('uri-too-long') : undefined);
+  });
+}
+
+/** A path without this method is told apart from no path at all; OPTIONS is answered on every path. */
+function answerUnrouted(request: FastifyRequest, reply: FastifyReply, routes: RouteTable): FastifyReply {
+  const methods = routes.methodsAt(request.raw.url?.split('?', 1)[0] ?? '/');
+  if (methods.length === 0) throw new HttpProblem('not-found');
+  const allow = methods.join(', ');
+  if (request.method !== 'OPTIONS') throw new HttpProblem('method-not-allowed', { headers: { allow } });
+  if (methods.includes('POST')) reply.header('accept-post', consumedBy('POST', undefined).join(', '));
+  if (methods.includes('PATCH')) reply.header('accept-patch', consumedBy('PATCH', undefined).join(', '));
+  return reply
+    .code(204)
+    .headers({
+      allow,
+      'access-control-allow-methods': allow,
+      'access-control-allow-headers': sendable,
+      'access-control-max-age': '600',
+    })
+    .send();
+}
+
+async function admitCaller(request: FastifyRequest, reply: FastifyReply, gate: Gate): Promise<void> {
+  const access = request.routeOptions.config.rules?.access;
+  if (access === 'public') return;
+  const caller = await authenticate(request.headers.authorization, gate.lookup, Date.now()).catch(
+    (error: unknown) => {
+      if (error instanceof HttpProblem && error.type === 'invalid-token')
+        gate.limits.countWrongCredential(request);
+      throw error;
+    },
+  );
+  gate.limits.takeForCaller(`${caller.shopId}/${caller.userId}`, reply);
+  checkRole(caller, access ?? []);
+  exchangeOf(request).caller = caller;
+}

@@ -1,0 +1,1 @@
+export * from './recorded.dto.js';

@@ -1,0 +1,101 @@
+import { createHash } from 'node:crypto';
+import { Global, Module, type DynamicModule, type Provider } from '@nestjs/common';
+import type { NestFastifyApplication } from '@nestjs/platform-fastify';
+import type { Caller, ShopRole } from '@endfloat/workshop';
+import {
+  createApi,
+  CredentialLookup,
+  ReadinessProbe,
+  usualApiSettings,
+  type ApiSettings,
+  type StoredCredential,
+} from '@endfloat/api';
+import type { Logger } from 'pino';
+
+/** Settings of tests: quiet, no limit in the way, a member outside the contract is an error. */
+export const testSettings: ApiSettings = {
+  ...usualApiSettings,
+  cursorKey: 'a key for cursors that only tests know',
+  logLevel: 'silent',
+  strictAnswers: true,
+  drainTime: 0,
+  mostLoopDelay: 0,
+};
+
+/** Keys of invented people, made on demand. */
+export class KnownCredentials extends CredentialLookup {
+  private readonly stored = new Map<string, StoredCredential>();
+
+  /** The Authorization header of a new key. */
+  add(caller: Caller, expiresAt: string | null = null): { authorization: string } {
+    const prefix = `key${this.stored.size + 1}`.padEnd(8, 'x');
+    const secret = createHash('sha256').update(prefix).digest('base64url');
+    this.stored.set(prefix, { secretHash: createHash('sha256').update(secret).digest(), caller, expiresAt });
+    return { authorization: `Bearer ${prefix}.${secret}` };
+  }
+
+  override find(prefix: string): Promise<StoredCredential | undefined> {
+    return Promise.resolve(this.stored.get(prefix));
+  }
+}
+
+/** A probe that says what a test tells it to. */
+export class SettableProbe extends ReadinessProbe {
+  reason: string | undefined;
+
+  override check(): Promise<string | undefined> {
+    return Promise.resolve(this.reason);
+  }
+}
+
+export const trialShop = '0193f2c0-0000-7000-8000-000000000001';
+export const otherShop = '0193f2c0-0000-7000-8000-000000000002';
+
+/** A caller of the trial shop with the given roles. */
+export function callerWith(...roles: readonly ShopRole[]): Caller {
+  return { shopId: trialShop, userId: '0193f2c0-0000-7000-8000-0000000000aa', roles };
+}
+
+@Global()
+@Module({})
+class TrialModule {}
+
+export interface Trial {
+  readonly app: NestFastifyApplication;
+  readonly credentials: KnownCredentials;
+  readonly probe: SettableProbe;
+  /** Authorization of an owner of the trial shop. */
+  readonly owner: { readonly authorization: string };
+}
+
+/** The shell around trial controllers, without resources and without a database. */
+export async function openTrial(
+  controllers: readonly (new (...parts: never[]) => object)[],
+  changes: Partial<ApiSettings> = {},
+  extra: {
+    readonly providers?: readonly Provider[];
+    readonly imports?: NonNullable<DynamicModule['imports']>;
+    readonly logger?: Logger;
+  } = {},
+): Promise<Trial> {
+  const credentials = new KnownCredentials();
+  const probe = new SettableProbe();
+  const ports = [
+    { provide: CredentialLookup, useValue: credentials },
+    { provide: ReadinessProbe, useValue: probe },
+    ...(extra.providers ?? []),
+  ];
+  const module: DynamicModule = {
+    module: TrialModule,
+    imports: extra.imports ?? [],
+    controllers: [...controllers],
+    providers: ports,
+    exports: [CredentialLookup, ReadinessProbe],
+  };
+  const app = await createApi({
+    settings: { ...testSettings, ...changes },
+    module,
+    ...(extra.logger === undefined ? {} : { logger: extra.logger }),
+  });
+  return { app, credentials, probe, owner: credentials.add(callerWith('owner')) };
+}
