@@ -1,1 +1,1 @@
-export {};
+export * from './distance/index.js';
