@@ -51,3 +51,5 @@ export * from './gauge-studies/nested-gauge-study.js';
 export * from './gauge-studies/average-and-range-study.js';
 export * from './published-cases/published-case.js';
 export * from './published-cases/metrology-published-cases.js';
+export * from './limits/limit-issue.js';
+export * from './limits/validate-limit.js';

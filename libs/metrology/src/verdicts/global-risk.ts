@@ -1,4 +1,5 @@
 import {
+  findRoot,
   gammaLogPdf,
   gammaQuantile,
   gammaSurvival,
@@ -74,10 +75,15 @@ export function globalRisk(
   };
 }
 
-/** An acceptance limit, or that even the farthest one tried leaves more risk than wanted. */
+/** An acceptance limit, or that no limit has the wanted risk (the risk cannot exceed the share of bad items). */
 export type AcceptanceLimitResult =
   | { readonly kind: 'estimated'; readonly acceptanceLimit: number; readonly risk: GlobalRisk }
-  | { readonly kind: 'notReachable'; readonly lowestConsumerRisk: number };
+  | {
+      readonly kind: 'notReachable';
+      readonly leastConsumerRisk: number;
+      readonly greatestConsumerRisk: number;
+    }
+  | { readonly kind: 'notConverged' };
 
 /**
  * Upper acceptance limit that brings the global consumer's risk for an upper limit to a wanted value.
@@ -86,7 +92,7 @@ export type AcceptanceLimitResult =
  * @param standardUncertainty  of a reading, above zero
  * @param upperLimit  upper limit for the true value
  * @param consumerRisk  wanted joint probability, above 0
- * @returns the acceptance limit to 12 digits by bisection between 20 standard uncertainties on either side
+ * @returns the acceptance limit, searched within 20 standard uncertainties on either side of the limit, with its risks
  * @throws RangeError on parameters outside their ranges
  * @source JCGM 106:2012, 9.5.4
  * @example upperAcceptanceLimit({ kind: 'gamma', shape: 4, rate: 4 }, 0.25, 2, 0.001).kind // => 'estimated'
@@ -98,23 +104,22 @@ export function upperAcceptanceLimit(
   consumerRisk: number,
 ): AcceptanceLimitResult {
   if (!(consumerRisk > 0 && consumerRisk < 1)) throw new RangeError('a risk lies between 0 and 1');
+  const permitted = { lower: null, upper: upperLimit };
   const riskAt = (acceptanceLimit: number): GlobalRisk =>
-    globalRisk(
-      prior,
-      standardUncertainty,
-      { lower: null, upper: upperLimit },
-      { lower: null, upper: acceptanceLimit },
-    );
-  let low = upperLimit - 20 * standardUncertainty;
-  let high = upperLimit + 20 * standardUncertainty;
-  const lowest = riskAt(low).consumerRisk;
-  if (lowest > consumerRisk) return { kind: 'notReachable', lowestConsumerRisk: lowest };
-  for (let step = 0; step < 60 && high - low > 1e-13 * Math.max(1, Math.abs(upperLimit)); step++) {
-    const middle = (low + high) / 2;
-    if (riskAt(middle).consumerRisk > consumerRisk) high = middle;
-    else low = middle;
+    globalRisk(prior, standardUncertainty, permitted, { lower: null, upper: acceptanceLimit });
+  const low = upperLimit - 20 * standardUncertainty;
+  const high = upperLimit + 20 * standardUncertainty;
+  const found = findRoot((limit) => riskAt(limit).consumerRisk - consumerRisk, low, high);
+  switch (found.kind) {
+    case 'found':
+      return { kind: 'estimated', acceptanceLimit: found.root, risk: riskAt(found.root) };
+    case 'noSignChange': {
+      const [least, greatest] = [riskAt(low).consumerRisk, riskAt(high).consumerRisk];
+      return { kind: 'notReachable', leastConsumerRisk: least, greatestConsumerRisk: greatest };
+    }
+    case 'notConverged':
+      return { kind: 'notConverged' };
   }
-  return { kind: 'estimated', acceptanceLimit: low, risk: riskAt(low) };
 }
 
 const below = (x: number, mean: number, u: number): number => normalCdf((x - mean) / u);
