@@ -1,1 +1,18 @@
 export * from './ports/index.js';
+export type { AddedRecord } from './recording/add-record.js';
+export { exactly, type ExpectedRevision } from './recording/correct-record.js';
+
+export * from './shop/open-shop.use-case.js';
+export * from './shop/change-settings.use-case.js';
+export * from './shop/manage-people.use-case.js';
+export * from './shop/manage-customers.use-case.js';
+export * from './intake/record-vehicle.use-case.js';
+export * from './intake/find-vehicles.use-case.js';
+export * from './intake/transfer-vehicle.use-case.js';
+export * from './intake/fitted-parts.use-case.js';
+export * from './fleet/import-fleet-history.use-case.js';
+
+/** Texts for people, made from stable codes at the edge. */
+export { renderText } from '@endfloat/catalogue';
+export * from './intake/odometer.use-case.js';
+export { odometerSegmentCauses, odometerUnits } from '@endfloat/wear';

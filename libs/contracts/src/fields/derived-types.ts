@@ -25,6 +25,19 @@ export function PartialType<T extends object>(type: FieldClass<T>): FieldClass<P
   return derive(type, () => ({ optional: true }));
 }
 
+/** A class with the members of both. */
+export function JoinTypes<A extends object, B extends object>(
+  first: FieldClass<A>,
+  second: FieldClass<B>,
+): FieldClass<A & B> {
+  class Joined {}
+  for (const type of [first, second]) {
+    for (const { name, options, kind } of membersOf(type).values())
+      field(options, kind)(Joined.prototype, name);
+  }
+  return Joined as FieldClass<A & B>;
+}
+
 function derive<T extends object>(
   source: FieldClass,
   change: (name: string) => Partial<FieldOptions> | undefined,

@@ -9,14 +9,19 @@ export function componentName(type: FieldClass): string {
   return type.name.replace(/Dto$/, '');
 }
 
+/** Collects the components that a document refers to while it is written. */
+export interface SchemaCollector {
+  readonly names: SchemaNames;
+  /** Schemas by component name, sorted by name; every object refuses members it does not list. */
+  schemas(): Readonly<Record<string, JsonSchema>>;
+}
+
 /**
- * The component schemas of classes declared with fields, and of everything they refer to.
+ * A collector that has seen nothing yet.
  *
- * @param roots  classes that bodies and answers name
- * @returns schemas by component name, sorted by name; every object refuses members it does not list
- * @throws RangeError when two different classes or enums claim one name
+ * @throws RangeError, from its methods, when two different classes or enums claim one name
  */
-export function documentSchemas(roots: Iterable<FieldClass>): Readonly<Record<string, JsonSchema>> {
+export function collectSchemas(): SchemaCollector {
   const written = new Map<string, JsonSchema>();
   const classes = new Map<string, FieldClass>();
   const waiting: FieldClass[] = [];
@@ -40,13 +45,22 @@ export function documentSchemas(roots: Iterable<FieldClass>): Readonly<Record<st
       return { $ref: prefix + name };
     },
   };
-  for (const root of roots) names.ofClass(root);
-  for (let type = waiting.pop(); type !== undefined; type = waiting.pop()) {
-    const name = componentName(type);
-    if (written.has(name)) throw new RangeError(`a class and an enum are named ${name}`);
-    written.set(name, objectSchema(type, names));
-  }
-  return Object.fromEntries([...written].sort(([a], [b]) => (a < b ? -1 : 1)));
+  const schemas = () => {
+    for (let type = waiting.pop(); type !== undefined; type = waiting.pop()) {
+      const name = componentName(type);
+      if (written.has(name)) throw new RangeError(`a class and an enum are named ${name}`);
+      written.set(name, objectSchema(type, names));
+    }
+    return Object.fromEntries([...written].sort(([a], [b]) => (a < b ? -1 : 1)));
+  };
+  return { names, schemas };
+}
+
+/** The component schemas of classes declared with fields, and of everything they refer to. */
+export function documentSchemas(roots: Iterable<FieldClass>): Readonly<Record<string, JsonSchema>> {
+  const collector = collectSchemas();
+  for (const root of roots) collector.names.ofClass(root);
+  return collector.schemas();
 }
 
 function objectSchema(type: FieldClass, names: SchemaNames): JsonSchema {

@@ -28,6 +28,7 @@ import {
   QueryIntegerField,
   QueryListField,
   TextField,
+  TextMapField,
   textPatterns,
   UnionField,
   readAs,
@@ -88,6 +89,10 @@ class Trial {
   @ListField({ description: 'unions', union: { types: () => [Rigid, Loose] }, max: 2, optional: true })
   fits?: (Rigid | Loose)[];
   @MapField({ description: 'map', max: 2, choice: { values: tones, enumName: 'Tone' } }) symptoms!: Record<
+    string,
+    string
+  >;
+  @MapField({ description: 'map of text', max: 2, text: { max: 3 }, optional: true }) remarks?: Record<
     string,
     string
   >;
@@ -302,10 +307,10 @@ describe('fields', () => {
         if (validator) accepted += 1;
         else refused += 1;
       }),
-      { seed: 41, numRuns: 3000 },
+      { seed: 41, numRuns: 1500 },
     );
-    expect(accepted).toBeGreaterThan(150);
-    expect(refused).toBeGreaterThan(1500);
+    expect(accepted).toBeGreaterThan(80);
+    expect(refused).toBeGreaterThan(700);
   });
 
   it('give the same verdict on every member and every hostile value', () => {

@@ -5,7 +5,7 @@ import {
   ListField,
   LocalDateField,
   NestedField,
-  OmitType,
+  JoinTypes,
   TextField,
   TextMapField,
   textPatterns,
@@ -22,7 +22,7 @@ export class ObservedSpanDto {
 }
 
 /** What a person enters about a vehicle. */
-class VehicleMembers {
+export class VehicleContent {
   @TextField({
     description:
       'Vehicle identification or chassis number as read; null when none is legible. Oddities warn and never refuse.',
@@ -81,7 +81,7 @@ class VehicleMembers {
   retiredOn!: string | null;
 }
 
-export class RecordVehicleRequest extends VehicleMembers {
+export class RecordVehicleRequest extends VehicleContent {
   @IdField({
     description: 'Id chosen by the client (UUID version 7), so that the request can be sent again safely.',
     optional: true,
@@ -95,7 +95,7 @@ export class RecordVehicleRequest extends VehicleMembers {
   ownedFrom?: string;
 }
 
-export class CorrectVehicleRequest extends VehicleMembers {
+export class CorrectVehicleRequest extends VehicleContent {
   @ReasonField()
   reason!: string;
 }
@@ -108,12 +108,9 @@ export class OwnerResponse {
   fromAt!: string;
 }
 
-export class VehicleResponse extends RecordedResponse {
-  @NestedField({ description: 'What is recorded about the vehicle.', type: () => VehicleContentDto })
-  vehicle!: VehicleContentDto;
-
+export class VehicleResponse extends JoinTypes(RecordedResponse, VehicleContent) {
   @NestedField({
-    description: 'Its owner; null where none is known.',
+    description: 'Its owner; null where none is known. On single vehicles only.',
     nullable: true,
     optional: true,
     type: () => OwnerResponse,
@@ -129,7 +126,10 @@ export class VehicleResponse extends RecordedResponse {
   warnings?: WarningResponse[];
 }
 
-export class VehicleContentDto extends OmitType(VehicleMembers, []) {}
+export class VehicleRevisions {
+  @ListField({ description: 'Revisions, oldest first.', max: 1000, type: () => VehicleResponse })
+  items!: VehicleResponse[];
+}
 
 export class VehiclePage extends pageOf(() => VehicleResponse) {}
 

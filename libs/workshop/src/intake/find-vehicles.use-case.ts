@@ -1,3 +1,4 @@
+import { examineVehicleNumber, plateKey } from '@endfloat/catalogue';
 import type { Clock } from '../ports/clock.port.js';
 import type { ListPage, ListPosition, Recorded } from '../ports/record-store.port.js';
 import type { NoReferences } from '../ports/records/shop.records.js';
@@ -8,9 +9,9 @@ import { ownerOf, vehiclesOf, visibleVehicle } from '../recording/vehicle-visibi
 
 export interface ListVehiclesQuery {
   readonly customerId?: string | undefined;
-  /** normalised number or plate, exact */
-  readonly numberSearch?: string | undefined;
-  readonly plateSearch?: string | undefined;
+  /** as a person types it; separators and case are no difference */
+  readonly chassisNumber?: string | undefined;
+  readonly plate?: string | undefined;
   readonly asOf?: string | undefined;
   readonly after?: ListPosition | undefined;
   readonly limit: number;
@@ -35,7 +36,14 @@ export class ListVehiclesUseCase {
         return { items: [] };
       const ids = owner === undefined ? undefined : await vehiclesOf(tx, owner, now);
       return tx.vehicles.list({
-        where: { id: ids, numberSearch: query.numberSearch, plateSearch: query.plateSearch },
+        where: {
+          id: ids,
+          numberSearch:
+            query.chassisNumber === undefined
+              ? undefined
+              : examineVehicleNumber({ asRead: query.chassisNumber }).normalised,
+          plateSearch: query.plate === undefined ? undefined : plateKey(query.plate),
+        },
         limit: query.limit,
         after: query.after,
         asOf: query.asOf,
@@ -64,6 +72,14 @@ export class ShowVehicleUseCase {
     return this.work.read(caller.shopId, async (tx) => {
       const record = await visibleVehicle(tx, caller, query.id, now, query.asOf);
       return { record, owner: await ownerOf(tx, query.id, query.asOf ?? now, query.asOf) };
+    });
+  }
+
+  /** Every revision, oldest first. */
+  revisions(caller: Caller, id: string): Promise<readonly Recorded<NoReferences, Vehicle>[]> {
+    return this.work.read(caller.shopId, async (tx) => {
+      await visibleVehicle(tx, caller, id, this.clock.now());
+      return tx.vehicles.history(id);
     });
   }
 }

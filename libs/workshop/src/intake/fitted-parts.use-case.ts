@@ -6,7 +6,7 @@ import type { FittedPart, OfVehicle } from '../ports/records/vehicles.records.js
 import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { addRecord, type AddedRecord } from '../recording/add-record.js';
-import { correctRecord } from '../recording/correct-record.js';
+import { correctRecord, exactly, type ExpectedRevision } from '../recording/correct-record.js';
 import { requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 import { mayKnowVehicle, vehiclesOf, visibleVehicle } from '../recording/vehicle-visibility.js';
@@ -55,7 +55,7 @@ export async function replacePart(
       'part',
       {
         id: old.id,
-        fromRevision: old.revision,
+        expected: exactly(old.revision),
         content: {
           ...old.content,
           removedAt: change.at,
@@ -138,7 +138,7 @@ export class CorrectFittedPartUseCase {
     caller: Caller,
     command: {
       readonly id: string;
-      readonly fromRevision: number;
+      readonly expected: ExpectedRevision;
       readonly part: FittedPart;
       readonly reason: string;
     },
@@ -149,7 +149,7 @@ export class CorrectFittedPartUseCase {
       correctRecord(
         tx.fittedParts,
         'part',
-        { id: command.id, fromRevision: command.fromRevision, content: command.part },
+        { id: command.id, expected: command.expected, content: command.part },
         stamp,
       ),
     );

@@ -8,7 +8,7 @@ import type { Vehicle, Warning } from '../ports/records/vehicles.records.js';
 import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { addRecord } from '../recording/add-record.js';
-import { correctRecord } from '../recording/correct-record.js';
+import { correctRecord, type ExpectedRevision } from '../recording/correct-record.js';
 import { referencedRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 
@@ -67,7 +67,7 @@ export class RecordVehicleUseCase {
 
 export interface CorrectVehicleCommand {
   readonly id: string;
-  readonly fromRevision: number;
+  readonly expected: ExpectedRevision;
   readonly vehicle: VehicleEntry;
   readonly reason: string;
 }
@@ -85,7 +85,7 @@ export class CorrectVehicleUseCase {
       const record = await correctRecord(
         tx.vehicles,
         'vehicle',
-        { id: command.id, fromRevision: command.fromRevision, content: vehicle },
+        { id: command.id, expected: command.expected, content: vehicle },
         stampOf(this.clock, caller, command.reason),
       );
       return {

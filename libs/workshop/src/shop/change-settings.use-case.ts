@@ -5,7 +5,7 @@ import type { Recorded } from '../ports/record-store.port.js';
 import type { NoReferences, ShopSettings } from '../ports/records/shop.records.js';
 import type { Caller } from '../ports/roles.js';
 import type { UnitOfWork } from '../ports/unit-of-work.port.js';
-import { correctRecord } from '../recording/correct-record.js';
+import { correctRecord, type ExpectedRevision } from '../recording/correct-record.js';
 import { requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 
@@ -29,7 +29,7 @@ export class ChangeSettingsUseCase {
 
   execute(
     caller: Caller,
-    change: { readonly fromRevision: number; readonly settings: Partial<ShopSettings> },
+    change: { readonly expected: ExpectedRevision; readonly settings: Partial<ShopSettings> },
   ): Promise<SettingsRecord> {
     return this.work.run(caller.shopId, async (tx) => {
       const current = await requiredRecord(tx.settings, 'shop', caller.shopId);
@@ -38,7 +38,7 @@ export class ChangeSettingsUseCase {
       return correctRecord(
         tx.settings,
         'settings',
-        { id: caller.shopId, fromRevision: change.fromRevision, content: settings },
+        { id: caller.shopId, expected: change.expected, content: settings },
         stampOf(this.clock, caller),
       );
     });

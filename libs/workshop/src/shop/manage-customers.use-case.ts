@@ -6,7 +6,7 @@ import type { Customer, NoReferences, PersonalRecord } from '../ports/records/sh
 import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { addRecord } from '../recording/add-record.js';
-import { correctRecord } from '../recording/correct-record.js';
+import { correctRecord, type ExpectedRevision } from '../recording/correct-record.js';
 import { requiredRecord } from '../recording/required-record.js';
 import { sameContent } from '../ports/same-content.js';
 import { stampOf } from '../recording/stamp.js';
@@ -73,7 +73,7 @@ export class CorrectCustomerUseCase {
     caller: Caller,
     command: {
       readonly id: string;
-      readonly fromRevision: number;
+      readonly expected: ExpectedRevision;
       readonly customer: CustomerEntry;
       readonly reason: string;
     },
@@ -86,7 +86,7 @@ export class CorrectCustomerUseCase {
         'customer',
         {
           id: command.id,
-          fromRevision: command.fromRevision,
+          expected: command.expected,
           content: contentOf(command.customer, personalRecordId),
         },
         stamp,

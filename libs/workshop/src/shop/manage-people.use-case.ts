@@ -7,7 +7,7 @@ import type { NoReferences, ShopUser } from '../ports/records/shop.records.js';
 import type { Caller, ShopRole } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { addRecord, type AddedRecord } from '../recording/add-record.js';
-import { correctRecord } from '../recording/correct-record.js';
+import { correctRecord, type ExpectedRevision } from '../recording/correct-record.js';
 import { referencedRecord, requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 
@@ -47,7 +47,7 @@ export class ChangeUserUseCase {
 
   execute(
     caller: Caller,
-    command: { readonly id: string; readonly fromRevision: number; readonly user: Partial<ShopUser> },
+    command: { readonly id: string; readonly expected: ExpectedRevision; readonly user: Partial<ShopUser> },
   ): Promise<UserRecord> {
     return this.work.run(caller.shopId, async (tx) => {
       const current = await requiredRecord(tx.users, 'user', command.id);
@@ -56,7 +56,7 @@ export class ChangeUserUseCase {
       return correctRecord(
         tx.users,
         'user',
-        { id: command.id, fromRevision: command.fromRevision, content: user },
+        { id: command.id, expected: command.expected, content: user },
         stampOf(this.clock, caller),
       );
     });

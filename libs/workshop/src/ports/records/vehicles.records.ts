@@ -1,4 +1,5 @@
 import { partConditions } from '@endfloat/catalogue';
+import type { OdometerProposal, OdometerSegment as Segment, OdometerUnit } from '@endfloat/wear';
 
 /** Number as stamped, its history is the history of the record. */
 export interface Vehicle {
@@ -38,22 +39,8 @@ export interface VehicleOwnership {
   readonly fromAt: string;
 }
 
-export const odometerUnits = ['km', '[mi_i]', 'h'] as const;
-export type OdometerUnit = (typeof odometerUnits)[number];
-
-export const segmentCauses = ['firstSeen', 'rollover', 'displayReplaced', 'unitChanged'] as const;
-export type SegmentCause = (typeof segmentCauses)[number];
-
-/** distance = offsetKm + factor x (raw - rawAtStart), from `startedAt` until the next segment starts. */
-export interface OdometerSegment {
-  readonly startedAt: string;
-  readonly offsetKm: string;
-  /** km per unit shown */
-  readonly factor: string;
-  readonly rawAtStart: string;
-  readonly unit: OdometerUnit;
-  readonly cause: SegmentCause;
-  readonly digits: number | null;
+/** A stretch of the odometer with one unit, offset and display, as `wear` computes with it. */
+export interface OdometerSegment extends Segment {
   readonly note: string | null;
 }
 
@@ -74,7 +61,15 @@ export interface OdometerEntry {
   /** false until a person settled a contradiction */
   readonly reliable: boolean;
   readonly readBy: string | null;
-  readonly warnings: readonly Warning[];
+  /** read by hours where the display counts hours */
+  readonly operatingHours: string | null;
+  readonly warnings: readonly OdometerWarningRecord[];
+  readonly note: string | null;
+}
+
+/** A warning about an odometer entry with what could set it right. */
+export interface OdometerWarningRecord extends Warning {
+  readonly proposals: readonly OdometerProposal[];
 }
 
 /** Condition of a fitted part; `original`: on the vehicle when the shop first saw it. */

@@ -1,0 +1,71 @@
+import type { Provider } from '@nestjs/common';
+import {
+  openDatabasePool,
+  ShopConnections,
+  SqlUnitOfWork,
+  sqlReadiness,
+  SystemClock,
+  UuidSource,
+  type DatabasePoolSettings,
+} from '@endfloat/persistence';
+import { Clock, IdentifyCallerUseCase, IdSource, UnitOfWork } from '@endfloat/workshop';
+import { CredentialLookup, type StoredCredential } from './http/access/credential-lookup.port.js';
+import { readKeyPrefix } from './http/access/key-prefix.js';
+import { ReadinessProbe } from './http/operation/readiness-probe.port.js';
+
+/** Finds keys in the shop that the key itself names. */
+class ShopCredentialLookup extends CredentialLookup {
+  constructor(private readonly identify: IdentifyCallerUseCase) {
+    super();
+  }
+
+  async find(prefix: string): Promise<StoredCredential | undefined> {
+    const named = readKeyPrefix(prefix);
+    if (named === undefined) return undefined;
+    const found = await this.identify.execute(named.shopId, named.keyId);
+    if (found === undefined) return undefined;
+    return { secretHash: Buffer.from(found.secretHash, 'hex'), caller: found.caller, expiresAt: null };
+  }
+}
+
+class DatabaseReadiness extends ReadinessProbe {
+  constructor(private readonly probe: () => Promise<string | undefined>) {
+    super();
+  }
+
+  check(): Promise<string | undefined> {
+    return this.probe();
+  }
+}
+
+export interface OpenPorts {
+  readonly providers: readonly Provider[];
+  readonly work: UnitOfWork;
+  close(): Promise<void>;
+}
+
+/** Binds every port to its adapter on one database. `clock` and `ids` may be replaced, the database never is. */
+export function openPorts(
+  database: DatabasePoolSettings,
+  given: { readonly clock?: Clock; readonly ids?: IdSource } = {},
+): OpenPorts {
+  const pool = openDatabasePool(database);
+  const connections = new ShopConnections(pool);
+  const clock = given.clock ?? new SystemClock();
+  const ids = given.ids ?? new UuidSource();
+  const work = new SqlUnitOfWork(connections, ids);
+  return {
+    work,
+    providers: [
+      { provide: UnitOfWork, useValue: work },
+      { provide: Clock, useValue: clock },
+      { provide: IdSource, useValue: ids },
+      {
+        provide: CredentialLookup,
+        useValue: new ShopCredentialLookup(new IdentifyCallerUseCase(work, clock)),
+      },
+      { provide: ReadinessProbe, useValue: new DatabaseReadiness(() => sqlReadiness(pool)) },
+    ],
+    close: () => connections.close(),
+  };
+}
