@@ -1,17 +1,7 @@
 import { randomBytes } from 'node:crypto';
-import { createDatabase, dropDatabase } from '@endfloat/persistence';
+import { createDatabase, dropDatabase, type ScratchServer } from '@endfloat/persistence';
 
-/** What the server of the test run says of itself. The URLs name the roles, not a database of use to tests. */
-export interface TestServer {
-  readonly adminUrl: string;
-  readonly ownerUrl: string;
-  readonly apiUrl: string;
-  readonly workerUrl: string;
-  /** The migrated database that is copied for each file. */
-  readonly template: string;
-  /** Begins the names of all databases of this run. */
-  readonly prefix: string;
-}
+type TestServer = Omit<ScratchServer, 'stop'>;
 
 export interface TestDatabase {
   readonly ownerUrl: string;
@@ -47,8 +37,7 @@ export function testServer(): TestServer {
   return JSON.parse(value) as TestServer;
 }
 
-/** The same connection to another database. */
-export function inDatabase(url: string, name: string): string {
+function inDatabase(url: string, name: string): string {
   const changed = new URL(url);
   changed.pathname = `/${name}`;
   return changed.href;

@@ -5,26 +5,24 @@ import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
+const loadTypeScript = [
+  '--no-warnings',
+  '--conditions=@endfloat/source',
+  '--import',
+  './.config/typescript-register.mjs',
+];
+const program = 'libs/persistence/src/embedded/serve-scratch.ts';
+
 export default async function startDatabase() {
   // One server serves all projects of the run.
   if (process.env.ENDFLOAT_TEST_SERVER !== undefined) return;
-  const child = spawn(
-    process.execPath,
-    [
-      '--no-warnings',
-      '--conditions=@endfloat/source',
-      '--import',
-      './.config/typescript-register.mjs',
-      'test/support/database-server.ts',
-    ],
+  const child = spawn(process.execPath, [...loadTypeScript, program, 'prisma/migrations'], {
+    cwd: root,
+    stdio: ['pipe', 'pipe', 'inherit'],
     // Out of the terminal's process group: Ctrl-C ends the run, and with it the input that the server waits on.
-    {
-      cwd: root,
-      stdio: ['pipe', 'pipe', 'inherit'],
-      detached: true,
-      env: { ...process.env, NODE_OPTIONS: '' },
-    },
-  );
+    detached: true,
+    env: { ...process.env, NODE_OPTIONS: '' },
+  });
   const ended = new Promise((resolve) => child.once('close', resolve));
   const [answer] = await Promise.race([
     new Promise((resolve) => createInterface(child.stdout).once('line', (line) => resolve([line]))),

@@ -1,4 +1,5 @@
 import { spawnSync } from 'node:child_process';
+import { randomUUID } from 'node:crypto';
 import { cpSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync, symlinkSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -73,7 +74,7 @@ function copyPackage(installed: string, besideData: string): string {
   };
   const folder = join(besideData, `binaries-${version}`);
   if (existsSync(folder)) return folder;
-  const unfinished = `${folder}.${process.pid}`;
+  const unfinished = `${folder}.${randomUUID()}`;
   try {
     mkdirSync(unfinished, { recursive: true, mode: 0o755 });
     cpSync(join(installed, 'native'), join(unfinished, 'native'), {

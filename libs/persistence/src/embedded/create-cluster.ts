@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { chownSync, existsSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { spawn } from 'node:child_process';
 import { join } from 'node:path';
@@ -13,20 +14,29 @@ export const superuser = 'postgres';
  * Makes an empty cluster unless there is one: UTF-8 with the built-in C.UTF-8 locale whatever the environment says,
  * passwords by SCRAM. It is made under another name first, so that an interrupted one is never taken for a cluster.
  *
+ * @param durable - false where the loss of everything is no loss: nothing waits for the disk then
  * @throws DatabaseStartError when `initdb` fails or the cluster is of another major version
  */
-export async function createCluster(folder: DataFolder, binaries: Binaries, password: string): Promise<void> {
+export async function createCluster(
+  folder: DataFolder,
+  binaries: Binaries,
+  password: string,
+  durable: boolean,
+): Promise<void> {
   const { path, cluster, account } = folder;
   if (existsSync(cluster)) {
     refuseOtherMajor(cluster, binaries);
     return;
   }
-  const unfinished = `${cluster}.${process.pid}`;
+  const unfinished = `${cluster}.${randomUUID()}`;
   const passwordFile = `${unfinished}.password`;
   try {
     writeFileSync(passwordFile, password, { mode: 0o600 });
     if (account) chownSync(passwordFile, account.uid, account.gid);
-    await runInitdb(folder, binaries, unfinished, passwordFile);
+    await runInitdb(folder, binaries, unfinished, [
+      `--pwfile=${passwordFile}`,
+      ...(durable ? [] : ['--no-sync']),
+    ]);
     renameSync(unfinished, cluster);
   } catch (cause) {
     // Of two that start at once, the first one's cluster holds.
@@ -54,11 +64,11 @@ function runInitdb(
   { path, account }: DataFolder,
   { initdb }: Binaries,
   target: string,
-  passwordFile: string,
+  more: readonly string[],
 ): Promise<void> {
   const args = [
-    ['-D', target],
-    [`--username=${superuser}`, `--pwfile=${passwordFile}`, '--auth=scram-sha-256'],
+    ['-D', target, ...more],
+    [`--username=${superuser}`, '--auth=scram-sha-256'],
     ['--encoding=UTF8', '--locale-provider=builtin', '--builtin-locale=C.UTF-8', '--locale=C'],
   ].flat();
   return new Promise((resolve, reject) => {

@@ -8,3 +8,4 @@ export {
   type EmbeddedDatabase,
   type EmbeddedDatabaseOptions,
 } from './start-embedded-database.js';
+export { startScratchServer, type ScratchServer, type ScratchServerOptions } from './scratch-server.js';

@@ -5,7 +5,7 @@ import pg from 'pg';
 import { superuser } from './create-cluster.js';
 import type { DataFolder } from './data-folder.js';
 import { DatabaseStartError, faultOf } from './database-start.error.js';
-import type { RunningServer } from './running-server.js';
+import { findRunningServer, type RunningServer } from './running-server.js';
 
 /** Session lock of the one process that may stop the server. A killed owner loses it, a living one does not. */
 const ownerLock = 72707370;
@@ -46,7 +46,7 @@ export async function takeOwnership(
 }
 
 async function connectWhenReady(
-  { path, log }: DataFolder,
+  { path, log, cluster }: DataFolder,
   { port }: RunningServer,
   password: string,
   timeoutMs: number,
@@ -64,7 +64,9 @@ async function connectWhenReady(
       return session;
     } catch (cause) {
       const { code = '', message } = cause as Error & { code?: string };
-      if (!notYetAccepting.has(code) || Date.now() > deadline) {
+      const mayCome =
+        notYetAccepting.has(code) && findRunningServer(cluster) !== undefined && Date.now() < deadline;
+      if (!mayCome) {
         throw faultOf(
           `The database on port ${port} accepts no connection (${log} may say why): ${message}`,
           path,

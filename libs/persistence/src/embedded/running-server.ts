@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
@@ -17,15 +17,14 @@ const signals = { smart: 'SIGTERM', fast: 'SIGINT' } as const;
  * After a reboot or in a container the number may by now belong to some other program.
  */
 export function findRunningServer(cluster: string): RunningServer | undefined {
-  const [pid, , , port] = readPidFile(cluster);
-  if (!pid || !port || !isServerOf(cluster, pid)) return undefined;
-  return { pid, port };
+  const { pid, port, isListening } = readPidFile(cluster);
+  return isListening && isServerOf(cluster, pid) ? { pid, port } : undefined;
 }
 
 /** The process a left-over pid file names when that is alive and no server of this cluster; it would stop a start. */
 export function isMistakenFor(cluster: string): boolean {
-  const [pid] = readPidFile(cluster);
-  return pid !== undefined && pid > 0 && commandLine(pid) !== '' && !isServerOf(cluster, pid);
+  const { pid } = readPidFile(cluster);
+  return pid > 0 && commandLine(pid) !== '' && !isServerOf(cluster, pid);
 }
 
 /**
@@ -50,12 +49,15 @@ export async function stopServer(
   }
 }
 
-function readPidFile(cluster: string): (number | undefined)[] {
-  try {
-    return readFileSync(join(cluster, 'postmaster.pid'), 'utf8').split('\n').map(Number);
-  } catch {
-    return [];
-  }
+/** A server writes its number first, and its address once the port is its own. */
+function readPidFile(cluster: string): RunningServer & { readonly isListening: boolean } {
+  const file = join(cluster, 'postmaster.pid');
+  const lines = existsSync(file) ? readFileSync(file, 'utf8').split('\n') : [];
+  return {
+    pid: Number(lines[0] ?? 0),
+    port: Number(lines[3] ?? 0),
+    isListening: (lines[5] ?? '').trim() !== '',
+  };
 }
 
 function isServerOf(cluster: string, pid: number): boolean {

@@ -1,4 +1,4 @@
-import { createHmac, randomBytes } from 'node:crypto';
+import { createHmac, randomBytes, randomUUID } from 'node:crypto';
 import { existsSync, linkSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import type { DataFolder } from './data-folder.js';
 import { DatabaseStartError, faultOf } from './database-start.error.js';
@@ -13,7 +13,7 @@ export function readOrCreateSecret({ path, cluster, secret }: DataFolder): strin
   try {
     if (!existsSync(secret)) {
       if (existsSync(cluster)) throw lost(secret);
-      const unfinished = `${secret}.${process.pid}`;
+      const unfinished = `${secret}.${randomUUID()}`;
       writeFileSync(unfinished, randomBytes(32).toString('base64url'), { mode: 0o600 });
       linkUnlessThere(unfinished, secret);
     }

@@ -34,7 +34,7 @@ export interface EmbeddedDatabase {
   /** True when a server left by a killed process was taken over. */
   readonly adopted: boolean;
   /** Ends the server: last, after everything that uses it. Fast (sessions are ended) unless told otherwise. */
-  stop(options?: { readonly mode?: StopMode; readonly patienceMs?: number }): Promise<void>;
+  readonly stop: (options?: { readonly mode?: StopMode; readonly patienceMs?: number }) => Promise<void>;
 }
 
 const database = 'endfloat';
@@ -50,7 +50,7 @@ export async function startEmbeddedDatabase(options: EmbeddedDatabaseOptions): P
   const secret = readOrCreateSecret(folder);
   const password = rolePassword(secret, superuser);
   const binaries = prepareBinaries(folder.path, folder.account);
-  await createCluster(folder, binaries, password);
+  await createCluster(folder, binaries, password, options.settings?.['fsync'] !== 'off');
   const { server, session, adopted } = await ownServer(folder, binaries, password, options);
 
   let stopping = false;
