@@ -98,3 +98,39 @@ export { mannKendall, mannKendallMethods } from './rank/mann-kendall.js';
 export type { MannKendallMethod, MannKendallOutcome, MannKendallTest } from './rank/mann-kendall.js';
 export { theilSenSlope } from './rank/theil-sen-slope.js';
 export type { TheilSenOutcome, TheilSenSlope } from './rank/theil-sen-slope.js';
+// proportions
+export { betaBinomialFit } from './proportions/beta-binomial-fit.js';
+export type { BetaBinomialFit, BetaBinomialOutcome } from './proportions/beta-binomial-fit.js';
+export { betaPosterior } from './proportions/beta-posterior.js';
+export type { BetaParameters, BetaPosterior } from './proportions/beta-posterior.js';
+export type { BinomialCount } from './proportions/binomial-count.js';
+export { brierScore } from './proportions/brier-score.js';
+export type { BrierScore } from './proportions/brier-score.js';
+export { clopperPearsonInterval } from './proportions/clopper-pearson-interval.js';
+export type { Forecast } from './proportions/forecast.js';
+export { jamesSteinForms, jamesSteinProportions } from './proportions/james-stein-proportions.js';
+export type {
+  JamesSteinForm,
+  JamesSteinProportions,
+  JamesSteinProportionsOutcome,
+} from './proportions/james-stein-proportions.js';
+export { jamesSteinShrinkage } from './proportions/james-stein-shrinkage.js';
+export type { JamesSteinShrinkage } from './proportions/james-stein-shrinkage.js';
+export { jeffreysInterval } from './proportions/jeffreys-interval.js';
+export { modifiedJeffreysInterval } from './proportions/modified-jeffreys-interval.js';
+export { newcombeDifference } from './proportions/newcombe-difference.js';
+export type { ProportionDifference } from './proportions/newcombe-difference.js';
+export { proportionIntervalMethods } from './proportions/proportion-interval.js';
+export type {
+  ProportionInterval,
+  ProportionIntervalMethod,
+  ProportionIntervalOutcome,
+} from './proportions/proportion-interval.js';
+export { reliabilityFindings, reliabilityTable } from './proportions/reliability-table.js';
+export type {
+  ReliabilityFinding,
+  ReliabilityOptions,
+  ReliabilityRow,
+  ReliabilityTable,
+} from './proportions/reliability-table.js';
+export { wilsonInterval } from './proportions/wilson-interval.js';

@@ -1,0 +1,13 @@
+import { requireCount } from '../distributions/checked-arguments.js';
+
+/** Successes out of trials. */
+export interface BinomialCount {
+  readonly successes: number;
+  readonly trials: number;
+}
+
+export function requireBinomialCount({ successes, trials }: BinomialCount): void {
+  requireCount('successes', successes);
+  requireCount('trials', trials);
+  if (successes > trials) throw new RangeError(`${successes} successes out of ${trials} trials`);
+}

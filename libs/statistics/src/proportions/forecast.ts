@@ -1,0 +1,11 @@
+import { requireProbability } from '../distributions/checked-arguments.js';
+
+/** A stated probability and what came of it. */
+export interface Forecast {
+  readonly probability: number;
+  readonly occurred: boolean;
+}
+
+export function requireForecasts(forecasts: readonly Forecast[]): void {
+  forecasts.forEach(({ probability }, i) => requireProbability(`probability of forecast ${i}`, probability));
+}
