@@ -2,6 +2,17 @@ import { quantity } from '../limits/define-limit.js';
 import type { ComponentType } from './component-type.js';
 import { doubt, measured, observed } from './define-characteristic.js';
 
+const gas = (id: string, name: string, highest: string, repeatability: string | null) =>
+  measured(id, name, 'volumeFraction', {
+    wears: 'none',
+    trend: 'state',
+    lowest: '0',
+    highest,
+    ...(repeatability === null ? {} : { doubt: doubt(quantity(repeatability, '%'), null) }),
+  });
+const carbonMonoxide = (id: string, name: string) => gas(id, name, '15', '0.05');
+const hydrocarbons = (id: string, name: string) => gas(id, name, '2', null);
+
 /** What is measured on the engine as a whole. */
 export const engine: ComponentType = {
   id: 'engine',
@@ -49,19 +60,10 @@ export const engine: ComponentType = {
       highest: '4000',
       doubt: doubt(quantity('10', '{rev}/min'), null),
     }),
-    measured('exhaust-co', 'carbon monoxide in the exhaust', 'volumeFraction', {
-      wears: 'none',
-      trend: 'state',
-      lowest: '0',
-      highest: '15',
-      doubt: doubt(quantity('0.05', '%'), null),
-    }),
-    measured('exhaust-hc', 'hydrocarbons in the exhaust', 'volumeFraction', {
-      wears: 'none',
-      trend: 'state',
-      lowest: '0',
-      highest: '2',
-    }),
+    carbonMonoxide('exhaust-co-idle', 'carbon monoxide at idle'),
+    carbonMonoxide('exhaust-co-raised-idle', 'carbon monoxide at raised idle'),
+    hydrocarbons('exhaust-hc-idle', 'hydrocarbons at idle'),
+    hydrocarbons('exhaust-hc-raised-idle', 'hydrocarbons at raised idle'),
     measured('exhaust-lambda', 'lambda at raised idle', 'ratio', {
       wears: 'none',
       trend: 'state',

@@ -205,24 +205,3 @@ export const throttleHousingLimits = {
     },
   ),
 } as const satisfies Readonly<Record<string, Limit>>;
-
-/** Manifold vacuum at hot idle, corrected for altitude; common practice, not for judging until a shop confirms it. */
-export const manifoldVacuumLimit: Limit = defineLimit({
-  id: 'manifold-vacuum',
-  characteristic: 'manifold-vacuum',
-  quantityKind: 'vacuum',
-  criterion: band(printed('17', "[in_i'Hg]"), printed('21', "[in_i'Hg]")),
-  applicability: {},
-  conditions: { engineState: oneOf('hotIdling'), electricalLoads: oneOf('off') },
-  correction: {
-    by: 'altitude',
-    byKind: 'length',
-    per: quantity('1000', '[ft_i]'),
-    change: quantity('-1', "[in_i'Hg]"),
-  },
-  edition: unsourced('commonPractice'),
-  origin: 'commonPractice',
-  judging: 'notUntilConfirmed',
-  asWritten: '17-21 inHg',
-  note: 'Lower bounds of 15, 16, 17 and 17.7 inHg are all in use. Needle steadiness matters more than the value.',
-});

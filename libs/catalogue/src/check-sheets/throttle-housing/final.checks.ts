@@ -1,3 +1,4 @@
+import { publishedLimitsFor } from '../../limits/published/find-published-limit.js';
 import { throttleHousingLimits as limits } from '../../limits/throttle-housing.limits.js';
 import type { Check } from '../check-sheet.js';
 import { defineCheck } from '../define-check.js';
@@ -34,7 +35,8 @@ export const finalChecks: readonly Check[] = [
       'Read hot at idle after the mixture has settled.',
     ],
     componentTypeId: 'engine',
-    characteristicId: 'exhaust-co',
+    characteristicId: 'exhaust-co-idle',
+    limits: publishedLimitsFor('exhaust-co-idle'),
     resultKind: 'number',
     prerequisites: ['idle-switch-closing-point'],
     advisedAfter: ['base-idle'],

@@ -1,7 +1,5 @@
-import {
-  manifoldVacuumLimit,
-  throttleHousingLimits as limits,
-} from '../../limits/throttle-housing.limits.js';
+import { limitsOfRules } from '../../limits/published/find-published-limit.js';
+import { throttleHousingLimits as limits } from '../../limits/throttle-housing.limits.js';
 import type { Check } from '../check-sheet.js';
 import { defineCheck } from '../define-check.js';
 
@@ -151,7 +149,7 @@ export const openingChecks: readonly Check[] = [
     requiredStates: ['engineHot', 'idling', 'airConditioningOff'],
     instrumentKind: 'vacuumGauge',
     minutes: 5,
-    limits: [manifoldVacuumLimit],
+    limits: limitsOfRules('manifold-vacuum'),
     outsideMeans: 'low and steady: leak or late timing; fluctuating: one cylinder',
     whatToDo: 'Follow the leak or the timing branch.',
     targetCauses: ['unmetered-air-leak', 'base-timing-wrong'],
