@@ -1,1 +1,1 @@
-export {};
+export * from './comebacks/index.js';
