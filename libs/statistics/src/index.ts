@@ -134,3 +134,28 @@ export type {
   ReliabilityTable,
 } from './proportions/reliability-table.js';
 export { wilsonInterval } from './proportions/wilson-interval.js';
+// charts
+export { chartKinds, chartSignals } from './charts/control-chart.js';
+export type {
+  ChartKind,
+  ChartPlace,
+  ChartSignal,
+  ControlChart,
+  ControlChartOptions,
+  ControlChartOutcome,
+} from './charts/control-chart.js';
+export { countChart } from './charts/count-chart.js';
+export { eventsBetweenChart } from './charts/events-between-chart.js';
+export { expectedCount } from './charts/expected-count.js';
+export type { Stratum } from './charts/expected-count.js';
+export { funnelLimits } from './charts/funnel-limits.js';
+export { expectationFindings, observedToExpected } from './charts/observed-to-expected.js';
+export type {
+  ExpectationFinding,
+  ObservedToExpected,
+  ObservedToExpectedOutcome,
+} from './charts/observed-to-expected.js';
+export { proportionChart } from './charts/proportion-chart.js';
+export { rateChart } from './charts/rate-chart.js';
+export type { EventCount } from './charts/rate-chart.js';
+export { timeBetweenChart } from './charts/time-between-chart.js';
