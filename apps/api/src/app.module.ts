@@ -1,5 +1,9 @@
 import { Global, Module, type DynamicModule, type Provider } from '@nestjs/common';
+import { ShopModule } from './modules/shop/shop.module.js';
+import { CustomersModule } from './modules/customers/customers.module.js';
+import { FittedPartsModule } from './modules/fitted-parts/fitted-parts.module.js';
 import { HealthModule } from './http/operation/health.module.js';
+import { VehiclesModule } from './modules/vehicles/vehicles.module.js';
 
 /** Adapters and use cases that whoever starts the process has made, for every module to inject. */
 @Global()
@@ -15,7 +19,13 @@ class PortsModule {
 }
 
 /** Modules of the interface, one per resource. */
-const resources: readonly (new () => object)[] = [HealthModule];
+const resources: readonly (new () => object)[] = [
+  HealthModule,
+  VehiclesModule,
+  ShopModule,
+  CustomersModule,
+  FittedPartsModule,
+];
 
 /** The whole interface over the given ports: at least `CredentialLookup` and `ReadinessProbe`. */
 @Module({})

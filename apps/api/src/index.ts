@@ -4,3 +4,5 @@ export { CredentialLookup, type StoredCredential } from './http/access/credentia
 export { createLogger } from './http/operation/logger.js';
 export { ReadinessProbe } from './http/operation/readiness-probe.port.js';
 export { usualApiSettings, type ApiSettings } from './http/settings.js';
+export { openPorts, type OpenPorts } from './ports.module.js';
+export { writeKeyPrefix } from './http/access/key-prefix.js';

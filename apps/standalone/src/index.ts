@@ -1,1 +1,2 @@
-export {};
+export { readSettings, SettingsError, type ProcessSettings } from './settings.js';
+export { runApi, runEverything, runMigrate, runWorker, type Running } from './processes.js';

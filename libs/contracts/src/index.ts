@@ -4,3 +4,6 @@ export * from './problem/index.js';
 export * from './quantity/index.js';
 export * from './recording/index.js';
 export * from './vehicles/index.js';
+export * from './shop/index.js';
+export * from './customers/index.js';
+export * from './fitted-parts/index.js';

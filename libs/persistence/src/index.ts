@@ -5,3 +5,5 @@ export { SqlUnitOfWork } from './repositories/sql-unit-of-work.repository.js';
 export { listShopIds } from './repositories/list-shops.js';
 export { SystemClock } from './system/system-clock.js';
 export { UuidSource } from './system/uuid-source.js';
+export * from './embedded/index.js';
+export * from './migrations/index.js';

@@ -84,10 +84,13 @@ export async function replacePart(
   return record;
 }
 
+/** What a person enters about a part; which part it replaced and by which work is derived from the work. */
+export type FittedPartEntry = Omit<FittedPart, 'replacesPartId' | 'workLineId'>;
+
 export interface RecordFittedPartCommand {
   readonly id?: string | undefined;
   readonly vehicleId: string;
-  readonly part: FittedPart;
+  readonly part: FittedPartEntry;
 }
 
 /** Records a part that is, or was, on a vehicle: the original one, or one fitted before the shop kept records. */
@@ -119,7 +122,7 @@ export class RecordFittedPartUseCase {
         {
           id: command.id ?? this.ids.next(),
           identity: { vehicleId: command.vehicleId },
-          content: command.part,
+          content: { ...command.part, replacesPartId: null, workLineId: null },
         },
         stamp,
       );
@@ -139,7 +142,7 @@ export class CorrectFittedPartUseCase {
     command: {
       readonly id: string;
       readonly expected: ExpectedRevision;
-      readonly part: FittedPart;
+      readonly part: FittedPartEntry;
       readonly reason: string;
     },
   ): Promise<FittedPartRecord> {
@@ -149,7 +152,7 @@ export class CorrectFittedPartUseCase {
       correctRecord(
         tx.fittedParts,
         'part',
-        { id: command.id, expected: command.expected, content: command.part },
+        { id: command.id, expected: command.expected, content: (now: FittedPart) => ({ ...now, ...command.part }) },
         stamp,
       ),
     );
@@ -169,19 +172,18 @@ export class ListFittedPartsUseCase {
       readonly vehicleId?: string | undefined;
       readonly componentType?: string | undefined;
       readonly batch?: string | undefined;
-      readonly serial?: string | undefined;
       readonly asOf?: string | undefined;
       readonly after?: ListPosition | undefined;
       readonly limit: number;
     },
   ): Promise<ListPage<OfVehicle, FittedPart>> {
     const now = this.clock.now();
-    const { vehicleId, componentType, batch, serial, asOf, after, limit } = query;
+    const { vehicleId, componentType, batch, asOf, after, limit } = query;
     return this.work.read(caller.shopId, async (tx) => {
       if (vehicleId !== undefined) await visibleVehicle(tx, caller, vehicleId, now);
       const own = caller.customerId === undefined ? undefined : await vehiclesOf(tx, caller.customerId, now);
       return tx.fittedParts.list({
-        where: { vehicleId: vehicleId ?? own, componentType, batch, serial },
+        where: { vehicleId: vehicleId ?? own, componentType, batch },
         asOf,
         after,
         limit,
@@ -210,7 +212,7 @@ export class ShowFittedPartUseCase {
   }
 }
 
-function refuseWrongOrder(part: FittedPart, now: string): void {
+function refuseWrongOrder(part: FittedPartEntry, now: string): void {
   if (part.removedAt !== null && part.fittedAt !== null && part.removedAt < part.fittedAt) {
     throw invalidInput('/removedAt', 'order', 'A part cannot be removed before it was fitted.');
   }
@@ -221,7 +223,7 @@ function refuseWrongOrder(part: FittedPart, now: string): void {
 }
 
 /** A life of zero, from fitting to removal at the same moment, overlaps nothing. */
-function overlap(one: FittedPart, other: FittedPart): boolean {
-  const end = (part: FittedPart) => part.removedAt ?? '9999';
+function overlap(one: FittedPartEntry, other: FittedPartEntry): boolean {
+  const end = (part: FittedPartEntry) => part.removedAt ?? '9999';
   return (one.fittedAt ?? '') < end(other) && (other.fittedAt ?? '') < end(one);
 }

@@ -1,0 +1,61 @@
+import { createHash, randomBytes } from 'node:crypto';
+import { Body, Controller, Get, Param, Post } from '@nestjs/common';
+import {
+  ApiKeyList,
+  ApiKeyPath,
+  ApiKeyResponse,
+  CreateApiKeyRequest,
+  NewApiKeyResponse,
+} from '@endfloat/contracts';
+import {
+  CreateApiKeyUseCase,
+  IdSource,
+  ListApiKeysUseCase,
+  RevokeApiKeyUseCase,
+  type Caller,
+} from '@endfloat/workshop';
+import { writeKeyPrefix } from '../../http/access/key-prefix.js';
+import { Allow, Answer, CurrentCaller } from '../../http/index.js';
+import { presentApiKey } from './shop.presenter.js';
+
+@Controller('v1/api-keys')
+export class ApiKeysController {
+  constructor(
+    private readonly ids: IdSource,
+    private readonly create: CreateApiKeyUseCase,
+    private readonly list: ListApiKeysUseCase,
+    private readonly revoke: RevokeApiKeyUseCase,
+  ) {}
+
+  @Post()
+  @Allow('owner')
+  @Answer(NewApiKeyResponse, { created: true, summary: 'Make a key; it is shown this once' })
+  async createApiKey(
+    @CurrentCaller() caller: Caller,
+    @Body() request: CreateApiKeyRequest,
+  ): Promise<NewApiKeyResponse> {
+    const id = this.ids.next();
+    const secret = randomBytes(32).toString('base64url');
+    const secretHash = createHash('sha256').update(secret).digest('hex');
+    const { userId, name, roles, expiresAt } = request;
+    const made = await this.create.execute(caller, { id, userId, name, roles, expiresAt, secretHash });
+    return { ...presentApiKey(made), key: `${writeKeyPrefix(caller.shopId, id)}.${secret}` };
+  }
+
+  @Get()
+  @Allow('owner', 'auditor')
+  @Answer(ApiKeyList, { summary: 'List the keys of the shop' })
+  async listApiKeys(@CurrentCaller() caller: Caller): Promise<ApiKeyList> {
+    return { items: (await this.list.execute(caller)).map(presentApiKey) };
+  }
+
+  @Post(':apiKeyId/revocations')
+  @Allow('owner')
+  @Answer(ApiKeyResponse, { created: true, location: () => '/v1/api-keys', summary: 'End a key for good' })
+  async revokeApiKey(
+    @CurrentCaller() caller: Caller,
+    @Param() { apiKeyId }: ApiKeyPath,
+  ): Promise<ApiKeyResponse> {
+    return presentApiKey(await this.revoke.execute(caller, apiKeyId));
+  }
+}

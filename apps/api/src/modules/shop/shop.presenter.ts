@@ -1,0 +1,17 @@
+import type { ApiKeyResponse, SettingsResponse, UserResponse } from '@endfloat/contracts';
+import type { ApiKey, SettingsRecord, UserRecord } from '@endfloat/workshop';
+import { presentRecorded } from '../../http/answers/recorded.presenter.js';
+
+export function presentSettings(record: SettingsRecord): SettingsResponse {
+  return { ...presentRecorded(record), ...record.content };
+}
+
+export function presentUser(record: UserRecord): UserResponse {
+  const { displayName, roles, customerId, active } = record.content;
+  return { ...presentRecorded(record), displayName, roles: [...roles], customerId, active };
+}
+
+export function presentApiKey(key: ApiKey): ApiKeyResponse {
+  const { id, userId, name, roles, expiresAt, recordedAt, revokedAt } = key;
+  return { id, userId, name, roles: [...roles], expiresAt, recordedAt, revokedAt };
+}

@@ -1,0 +1,135 @@
+import { createApi, AppModule, openPorts, usualApiSettings, type OpenPorts } from '@endfloat/api';
+import { startWorker, type RunningWorker } from '@endfloat/worker';
+import { loadDemoShop, demoKeys } from '@endfloat/demo';
+import { migrate, openDatabase, type RunningDatabase } from './database.module.js';
+import { derivedSecret, serviceSecret } from './service-secret.js';
+import { SettingsError, type ProcessSettings } from './settings.js';
+
+/** What was started, and how to end it in order. */
+export interface Running {
+  stop(): Promise<void>;
+}
+
+const say = (line: string): void => {
+  process.stdout.write(`${line}\n`);
+};
+
+/** Database, migrations, worker, API and demo shop in one process: what a small shop runs. */
+export async function runEverything(settings: ProcessSettings): Promise<Running> {
+  return started(settings, async (database, secret, onStop) => {
+    await migrate(database);
+    const worker = await startWorkerOn(database, onStop);
+    const { ports, address } = await listen(settings, database, secret, onStop);
+    say(`API             ${address}/v1`);
+    say(`Reference       ${address}/docs`);
+    say(`Document        ${address}/openapi.json`);
+    if (settings.demo) loadDemo(ports, derivedSecret(secret, 'demo keys'), worker);
+  });
+}
+
+/** The API alone, on a database that `migrate` has prepared. */
+export async function runApi(settings: ProcessSettings): Promise<Running> {
+  return started(settings, async (database, secret, onStop) => {
+    const { address } = await listen(settings, database, secret, onStop);
+    say(`API             ${address}/v1`);
+  });
+}
+
+/** The worker alone. */
+export async function runWorker(settings: ProcessSettings): Promise<Running> {
+  return started(settings, async (database, _secret, onStop) => {
+    await startWorkerOn(database, onStop);
+    say('Worker started.');
+  });
+}
+
+/** Applies the migrations and ends. */
+export async function runMigrate(settings: ProcessSettings): Promise<undefined> {
+  const running = await started(settings, async (database) => {
+    const applied = await migrate(database);
+    say(applied === 0 ? 'The database is up to date.' : `${String(applied)} migrations applied.`);
+  });
+  await running.stop();
+}
+
+type OnStop = (end: () => Promise<void>) => void;
+
+/** Opens the database, runs `work`, and makes sure that whatever was begun is ended in reverse order, also on a fault. */
+async function started(
+  settings: ProcessSettings,
+  work: (database: RunningDatabase, secret: string, onStop: OnStop) => Promise<void>,
+): Promise<Running> {
+  const ends: (() => Promise<void>)[] = [];
+  const stop = async (): Promise<void> => {
+    for (const end of ends.splice(0).reverse()) await end();
+  };
+  try {
+    const database = await openDatabase(settings, (error) => {
+      process.stderr.write(`${error.message}\n`);
+      process.exit(1);
+    });
+    ends.push(() => database.stop());
+    database.notes.forEach(say);
+    await work(database, serviceSecret(settings.secret, database.dataFolder), (end) => ends.push(end));
+    return { stop };
+  } catch (error) {
+    await stop();
+    throw error;
+  }
+}
+
+async function listen(
+  settings: ProcessSettings,
+  database: RunningDatabase,
+  secret: string,
+  onStop: OnStop,
+): Promise<{ ports: OpenPorts; address: string }> {
+  const ports = openPorts({ url: database.apiUrl, size: settings.poolSize, waitMs: 2000 });
+  onStop(() => ports.close());
+  const app = await createApi({
+    settings: {
+      ...usualApiSettings,
+      cursorKey: derivedSecret(secret, 'cursors'),
+      allowedOrigin: settings.allowedOrigin,
+      trustProxy: settings.trustProxy,
+      logLevel: settings.logLevel,
+    },
+    module: AppModule.register(ports.providers),
+  });
+  onStop(() => app.close());
+  try {
+    await app.listen(settings.port, settings.host);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'EADDRINUSE') throw error;
+    throw new SettingsError(
+      `Port ${String(settings.port)} on ${settings.host} is taken by another program. End it, or choose another with ENDFLOAT_PORT=3001 npm start.`,
+    );
+  }
+  return { ports, address: (await app.getUrl()).replace('[::1]', '127.0.0.1') };
+}
+
+async function startWorkerOn(database: RunningDatabase, onStop: OnStop): Promise<RunningWorker> {
+  const worker = await startWorker({ url: database.workerUrl });
+  onStop(() => worker.stop());
+  return worker;
+}
+
+/** Fills an empty database with the demo shop, after the API has begun to answer. */
+function loadDemo(ports: OpenPorts, secret: string, worker: RunningWorker): void {
+  const keys = demoKeys(secret);
+  say('');
+  say('Demo shop, for trying out; every key is a bearer token:');
+  for (const { who, key } of keys) say(`  ${who.padEnd(22)} ${key}`);
+  loadDemoShop({ work: ports.work, secret }).then(
+    (loaded) => {
+      if (loaded.vehicles > 0)
+        say(`Demo shop loaded: ${String(loaded.vehicles)} vehicles with their history.`);
+      worker.wake();
+    },
+    (error: unknown) => {
+      process.stderr.write(
+        `The demo shop is not complete; the next start goes on with it. ${String(error)}\n`,
+      );
+    },
+  );
+}
