@@ -1,4 +1,5 @@
-import pg from 'pg';
+import type pg from 'pg';
+import { onConnection } from '../embedded/admin-connection.js';
 import { MigrationError } from './migration.error.js';
 
 /** The lock that Prisma's own engine takes, so that runners of either kind wait for each other. */
@@ -11,31 +12,23 @@ const migrationLock = 72707369;
  * @param patienceMs - how long to wait for another runner
  * @throws MigrationError when another runner is not done within that time
  */
-export async function withMigrationLock<T>(
+export function withMigrationLock<T>(
   url: string,
   patienceMs: number,
   work: (session: pg.Client) => Promise<T>,
 ): Promise<T> {
-  const session = new pg.Client({ connectionString: url, application_name: 'endfloat migrations' });
-  await session.connect();
-  try {
+  return onConnection(url, async (session) => {
     await session.query(`SET statement_timeout = 0; SET lock_timeout = ${Math.ceil(patienceMs)}`);
     try {
       await session.query('SELECT pg_advisory_lock($1)', [migrationLock]);
     } catch (cause) {
       if ((cause as { code?: string }).code !== '55P03') throw cause;
-      throw new MigrationError(
-        'locked',
-        `Another runner has been migrating this database for over ${patienceMs} ms.`,
-        undefined,
-        { cause },
-      );
+      const message = `Another runner has been migrating this database for over ${patienceMs} ms.`;
+      throw new MigrationError('locked', message, undefined, { cause });
     }
     await resetSession(session);
-    return await work(session);
-  } finally {
-    await session.end();
-  }
+    return work(session);
+  });
 }
 
 /** What a file has set does not reach the next one. */

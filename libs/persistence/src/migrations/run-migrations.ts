@@ -105,9 +105,11 @@ async function applyInTransaction(session: pg.Client, migration: Migration): Pro
     await session.query('COMMIT');
   } catch (cause) {
     const failure = failureOf(migration, migration.sql, cause);
-    await session.query('ROLLBACK');
-    await resetSession(session);
-    await recordBegun(session, migration, failure.message);
+    // Where the connection itself is gone, nothing of the file is left and no record is needed.
+    await session.query('ROLLBACK').then(
+      () => recordBegun(session, migration, failure.message),
+      () => undefined,
+    );
     throw failure;
   }
 }
