@@ -102,13 +102,12 @@ function distributionOf({
   const logDensity = (x: number): number =>
     normalLogPdf(x, prior.mean, prior.standardDeviation) +
     studentTLogPdf((x - value) / standardUncertainty, degreesOfFreedom);
-  const marks = [-9, -6, -4, -3, -2, -1, 0, 1, 2, 3, 4, 6, 9];
   const low = prior.mean - 9 * prior.standardDeviation;
   const high = prior.mean + 9 * prior.standardDeviation;
-  const breaks = marks.flatMap((k) => [
-    prior.mean + k * prior.standardDeviation,
-    value + k * standardUncertainty,
-  ]);
+  const breaks = [
+    ...priorMarks.map((k) => prior.mean + k * prior.standardDeviation),
+    ...tailMarks.map((k) => value + k * standardUncertainty),
+  ];
   const peak = Math.max(...breaks.map(logDensity));
   const density = (x: number): number => Math.exp(logDensity(x) - peak);
   const total = integratePiecewise(density, low, high, breaks);
@@ -120,6 +119,10 @@ function distributionOf({
     method: "Student's t with normal prior",
   };
 }
+
+/** Where the product of a normal prior and Student's t bends; t has long tails, so its marks go far out in equal ratios. */
+const priorMarks = [-9, -6, -4, -3, -2, -1, 0, 1, 2, 3, 4, 6, 9];
+const tailMarks = [0, ...Array.from({ length: 22 }, (_, step) => 0.5 * 2 ** step).flatMap((k) => [-k, k])];
 
 /** Differences are taken in the tail the interval lies in, so that small probabilities keep their digits. */
 function locationScaleMass(
