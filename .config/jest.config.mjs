@@ -42,6 +42,8 @@ const withDatabase = {
 };
 
 export default {
+  // A bound for a busy machine, not a measure: no test asserts on time.
+  testTimeout: 120_000,
   reporters: ['default', `${root}.config/jest-summary-reporter.mjs`],
   projects: [
     project('unit', ['<rootDir>/libs/*/src/**/*.spec.ts', '<rootDir>/apps/*/src/**/*.spec.ts']),

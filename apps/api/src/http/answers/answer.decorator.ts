@@ -1,6 +1,6 @@
 import { HttpCode } from '@nestjs/common';
-import { ApiOperation, ApiResponse } from '@nestjs/swagger';
-import { componentName, type FieldClass } from '@endfloat/contracts';
+import { ApiOperation } from '@nestjs/swagger';
+import type { FieldClass } from '@endfloat/contracts';
 
 export interface OperationText {
   /** One line: what the operation does. */
@@ -22,6 +22,8 @@ export interface AnswerOptions extends OperationText {
 export interface AnswerRule {
   /** Class of the answer; undefined where there is no body, or where the handler streams one. */
   readonly type: FieldClass | undefined;
+  /** What the answer is, in words. */
+  readonly summary: string;
   readonly status: number;
   readonly location: ((answer: Record<string, unknown>) => string) | undefined;
 }
@@ -36,38 +38,26 @@ export function answerRuleOf(handler: object): AnswerRule | undefined {
 /** The class of the answer: it is written to the document, and only its members leave. Names the operation, too. */
 export function Answer(type: FieldClass, options: AnswerOptions): MethodDecorator {
   const status = options.created === true ? 201 : options.accepted === true ? 202 : 200;
-  const schema = { $ref: `#/components/schemas/${componentName(type)}` };
-  const described = { description: options.description ?? options.summary, schema };
-  return withRule({ type, status, location: options.location as AnswerRule['location'] }, options, [
-    ApiResponse({ status, ...described }),
-    ...(options.created === true
-      ? [ApiResponse({ ...described, status: 200, description: 'The same record was there already.' })]
-      : []),
-  ]);
+  return withRule(type, status, options);
 }
 
 /** The operation answers 204 without a body. */
-export function AnswerNothing(options: OperationText): MethodDecorator {
-  const described = ApiResponse({ status: 204, description: options.description ?? options.summary });
-  return withRule({ type: undefined, status: 204, location: undefined }, options, [described]);
-}
+export const AnswerNothing = (options: OperationText): MethodDecorator => withRule(undefined, 204, options);
 
 /** The handler answers with a stream or with bytes; say the media types with `@Produces`. */
-export function AnswerStream(options: OperationText): MethodDecorator {
-  const described = ApiResponse({ status: 200, description: options.description ?? options.summary });
-  return withRule({ type: undefined, status: 200, location: undefined }, options, [described]);
-}
+export const AnswerStream = (options: OperationText): MethodDecorator => withRule(undefined, 200, options);
 
-function withRule(
-  rule: AnswerRule,
-  { summary, description }: OperationText,
-  decorators: readonly MethodDecorator[],
-): MethodDecorator {
+function withRule(type: FieldClass | undefined, status: number, options: AnswerOptions): MethodDecorator {
+  const { summary, description = summary, location } = options;
   return (target, key, descriptor) => {
-    rules.set(descriptor.value as object, rule);
-    const operation = ApiOperation({ summary, description: description ?? summary });
-    for (const decorate of [HttpCode(rule.status), operation, ...decorators])
-      decorate(target, key, descriptor);
+    rules.set(descriptor.value as object, {
+      type,
+      status,
+      summary,
+      location: location as AnswerRule['location'],
+    });
+    HttpCode(status)(target, key, descriptor);
+    ApiOperation({ summary, description })(target, key, descriptor);
   };
 }
 

@@ -43,7 +43,7 @@ export class AnswerInterceptor implements NestInterceptor {
 }
 
 function finishRead(body: Body, request: FastifyRequest, reply: FastifyReply): Body | undefined {
-  if ('items' in body && 'nextCursor' in body) {
+  if ('items' in body) {
     const link = nextPageLink(request, body['nextCursor']);
     if (link !== undefined) reply.header('link', link);
     return body;

@@ -1,5 +1,6 @@
-import { renderText, type Recorded, type Warning } from '@endfloat/workshop';
 import type { RecordedResponse, WarningResponse } from '@endfloat/contracts';
+import type { Recorded, Warning } from '@endfloat/workshop';
+import { warningText } from './warning-texts.js';
 
 /** The members every record answers with beside its content. */
 export function presentRecorded(record: Recorded<object, object>): RecordedResponse {
@@ -14,10 +15,6 @@ export function presentRecorded(record: Recorded<object, object>): RecordedRespo
 }
 
 /** A warning in words; the text is made from its code and values here, never stored. */
-export function presentWarning(warning: Warning): WarningResponse {
-  return {
-    code: warning.code,
-    pointer: warning.pointer,
-    detail: renderText(`warning.${warning.code}`, warning.values),
-  };
+export function presentWarning({ code, pointer, values }: Warning): WarningResponse {
+  return { code, pointer, detail: warningText(code, values) };
 }
