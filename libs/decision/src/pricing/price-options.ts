@@ -76,9 +76,8 @@ export function commonPrices(input: AssessmentInput): CommonPrices | readonly Pr
     labourPerHour: labourPerHour.value,
     downtimePerDay: downtimePerDay.value,
     comebackHandling: comebackHandling.value,
-    laterComplaint:
-      rates.laterComplaint.labourHours * labourPerHour.value +
-      rates.laterComplaint.downtimeDays * downtimePerDay.value,
+    laterComplaintHours: rates.laterComplaint.labourHours,
+    laterComplaintDays: rates.laterComplaint.downtimeDays,
     isUsableWhileWaiting: input.isUsableWhileWaiting,
   };
 }

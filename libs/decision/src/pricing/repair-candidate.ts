@@ -23,8 +23,16 @@ export interface CommonPrices {
   readonly labourPerHour: number;
   readonly downtimePerDay: number;
   readonly comebackHandling: number;
-  readonly laterComplaint: number;
+  readonly laterComplaintHours: number;
+  readonly laterComplaintDays: number;
   readonly isUsableWhileWaiting: boolean;
+}
+
+/** A later complaint, before anything is repaired. */
+export function laterComplaintCost(prices: CommonPrices): number {
+  return (
+    prices.laterComplaintHours * prices.labourPerHour + prices.laterComplaintDays * prices.downtimePerDay
+  );
 }
 
 /** Days off the road: in the workshop, and waiting for the part where the vehicle stands still. */

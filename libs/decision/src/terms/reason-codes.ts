@@ -23,7 +23,6 @@ export const guardCodes = [
   'safetyFindingNotCured',
   'functionalCriterionPositive',
   'customerDeclined',
-  'complaintNotCured',
   'undecidedReadingAlone',
   'consentNeeded',
 ] as const;

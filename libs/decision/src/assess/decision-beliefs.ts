@@ -1,0 +1,219 @@
+import {
+  addComebackChances,
+  comebackChance,
+  comebackFeatures,
+  wearSteps,
+} from '../comeback/comeback-predictor.js';
+import type { FunctionalEvidence } from '../comeback/comeback-predictor.js';
+import { coefficientDesign } from '../comeback/coefficient-draws.js';
+import { estimatedRateWeights, populationRateWeights, rateNodes } from '../belief/rate-belief.js';
+import type { EstimatedRate } from '../belief/rate-belief.js';
+import { populationWeights, wearBelief } from '../belief/wear-belief.js';
+import type { WearReading } from '../belief/wear-belief.js';
+import { criterionWear, stepsAtNodes, wearNodes, wearShare } from '../belief/wear-grid.js';
+import { hatWeights } from '../grid/hat-weights.js';
+import { gammaShortfall } from '../grid/shortfall.js';
+import { exp, logistic } from '../portable/elementary.js';
+import type { RepairCandidate } from '../pricing/repair-candidate.js';
+import type { AssessmentInput } from '../terms/assessment-input.js';
+import type { RenewingAction } from '../terms/option-actions.js';
+
+const LONGEST_PLAN_IN_STEPS = 60;
+
+/** What an assessment believes before any price is looked at. */
+export interface DecisionBeliefs {
+  readonly input: AssessmentInput;
+  readonly design: readonly Float64Array[];
+  readonly functional: FunctionalEvidence;
+  readonly reading: WearReading | null;
+  readonly rates: Float64Array;
+  readonly rateWeights: Float64Array;
+  readonly steps: number;
+  readonly increments: readonly Float64Array[];
+  readonly complaint: Float64Array;
+  readonly plannedVisit: readonly boolean[];
+}
+
+function requireDistance(name: string, km: number, isZeroAllowed: boolean): void {
+  if (!Number.isFinite(km) || km < 0 || (km === 0 && !isZeroAllowed)) {
+    throw new RangeError(`${name} is a finite distance, got ${km}`);
+  }
+}
+
+function functionalEvidence({ functionalCriterion }: AssessmentInput['evidence']): FunctionalEvidence {
+  if (functionalCriterion.kind === 'notDone' || !functionalCriterion.isValid) return 'none';
+  return functionalCriterion.kind;
+}
+
+function readingOf({ evidence, characteristic }: AssessmentInput): WearReading | null {
+  if (evidence.wearNow.kind !== 'measured') return null;
+  const { value, standardUncertainty } = evidence.wearNow;
+  if (!Number.isFinite(standardUncertainty) || standardUncertainty < 0) {
+    throw new RangeError(`a standard uncertainty is finite and not negative, got ${standardUncertainty}`);
+  }
+  return {
+    share: wearShare(value, characteristic),
+    standardUncertainty: standardUncertainty / criterionWear(characteristic),
+  };
+}
+
+function estimateOf({ evidence, characteristic }: AssessmentInput): EstimatedRate | null {
+  if (evidence.wearRate.kind !== 'estimated') return null;
+  const { perThousandKm, standardError } = evidence.wearRate;
+  if (!Number.isFinite(perThousandKm) || !Number.isFinite(standardError) || standardError < 0) {
+    throw new RangeError('an estimated rate is finite and its standard error not negative');
+  }
+  const perCriterion = 100 / criterionWear(characteristic);
+  return { mean: perThousandKm * perCriterion, standardError: standardError * perCriterion };
+}
+
+function plannedVisits(steps: number, stepKm: number, intervalKm: number | null): readonly boolean[] {
+  if (intervalKm === null) return Array.from({ length: steps }, () => false);
+  requireDistance('a service interval', intervalKm, false);
+  // A hair is added, so that a visit that falls on a step exactly is not lost to rounding.
+  const visits = (position: number) => Math.floor((position * stepKm) / intervalKm + 1e-9);
+  return Array.from(
+    { length: steps },
+    (_, position) => position > 0 && visits(position) > visits(position - 1),
+  );
+}
+
+/** Increments of one step without the empty tail. */
+function incrementsOf(meanRise: number, scale: number): Float64Array {
+  const weights = hatWeights(wearNodes, gammaShortfall(meanRise, scale));
+  let length = weights.length;
+  while (length > 1 && weights[length - 1]! < 1e-13) length -= 1;
+  return weights.slice(0, length);
+}
+
+/**
+ * Turns evidence and tables into weights over wear and rate, and the plan into equal steps of about one watch window.
+ *
+ * @param input  the assessment
+ * @returns beliefs, free of money
+ * @throws RangeError on numbers that are not finite or out of range
+ */
+export function decisionBeliefs(input: AssessmentInput): DecisionBeliefs {
+  const { tables, planningDistanceKm, watchWindowKm } = input;
+  requireDistance('a planning distance', planningDistanceKm, true);
+  requireDistance('a watch window', watchWindowKm, false);
+  const wished = Math.max(1, Math.round(planningDistanceKm / watchWindowKm));
+  const steps = planningDistanceKm === 0 ? 0 : Math.min(LONGEST_PLAN_IN_STEPS, wished);
+  const stepKm = steps === 0 ? 0 : planningDistanceKm / steps;
+  const estimate = estimateOf(input);
+  const populations = [tables.wear.fittedPart, ...Object.values(tables.wear.byAction)].map(
+    ({ rate }) => rate,
+  );
+  const rates = rateNodes(populations, estimate);
+  const share = stepKm / 100_000;
+  const { otherCausesRate, wornRate, onsetWidth } = tables.complaints;
+  return {
+    input,
+    design: coefficientDesign(tables.comeback),
+    functional: functionalEvidence(input.evidence),
+    reading: readingOf(input),
+    rates,
+    rateWeights:
+      estimate === null
+        ? populationRateWeights(rates, tables.wear.fittedPart.rate)
+        : estimatedRateWeights(rates, estimate),
+    steps,
+    increments: Array.from(rates, (rate) => incrementsOf(rate * share, tables.wear.incrementScale)),
+    complaint: wearNodes.map(
+      (wear) => 1 - exp(-(otherCausesRate + wornRate * logistic((wear - 1) / onsetWidth)) * share),
+    ),
+    plannedVisit: plannedVisits(steps, stepKm, input.serviceIntervalKm),
+  };
+}
+
+/**
+ * Weights over the wear of the part now fitted.
+ *
+ * @param beliefs  of the assessment
+ * @param reading  instead of the one that was taken, to ask what another would change
+ * @returns weights over the wear nodes
+ */
+export function wearNowWeights(
+  beliefs: DecisionBeliefs,
+  reading: WearReading | null = beliefs.reading,
+): Float64Array {
+  const { wear, functionalWidth } = beliefs.input.tables;
+  return wearBelief(wear.fittedPart.start, reading, beliefs.functional, functionalWidth);
+}
+
+/**
+ * Chances of a comeback for a repair that keeps the wear, by wear node, averaged over the doubt about the coefficients.
+ *
+ * @param beliefs  of the assessment
+ * @param action   leave or adjust
+ * @param functional  criterion as it was judged; none for a later complaint
+ * @param earlierComebacks  of the same complaint
+ * @returns one chance a node, rising with wear
+ */
+export function keptWearChances(
+  beliefs: DecisionBeliefs,
+  action: 'leave' | 'adjust',
+  functional: FunctionalEvidence,
+  earlierComebacks: number,
+): Float64Array {
+  const context = { action, condition: null, arrivalStep: 0, functional, earlierComebacks };
+  const features = comebackFeatures(context, [0, 0, 0]);
+  const sums = new Float64Array(wearNodes.length);
+  for (const coefficients of beliefs.design) addComebackChances(coefficients, features, stepsAtNodes, sums);
+  return sums.map((sum) => sum / beliefs.design.length);
+}
+
+/** A part as it will be just after it was fitted. */
+export interface FittedStart {
+  readonly start: Float64Array;
+  readonly rates: Float64Array;
+  readonly features: (earlierComebacks: number) => Float64Array;
+}
+
+/**
+ * Start and rate of the part a candidate fits: its population's, or as measured on arrival.
+ *
+ * @param beliefs    of the assessment
+ * @param candidate  a renewing candidate
+ * @returns weights, and the features of its comeback chance
+ */
+export function fittedStart(beliefs: DecisionBeliefs, candidate: RepairCandidate): FittedStart {
+  const { characteristic, tables } = beliefs.input;
+  const population = tables.wear.byAction[candidate.action as RenewingAction];
+  const { arrivalWear } = candidate;
+  const start =
+    arrivalWear.kind === 'notMeasured'
+      ? populationWeights(population.start)
+      : wearBelief(
+          population.start,
+          {
+            share: wearShare(arrivalWear.value, characteristic),
+            standardUncertainty: arrivalWear.standardUncertainty / criterionWear(characteristic),
+          },
+          'none',
+          tables.functionalWidth,
+        );
+  const arrivalStep = start.reduce((sum, weight, i) => sum + weight * stepsAtNodes[i]![1], 0);
+  return {
+    start,
+    rates: populationRateWeights(beliefs.rates, population.rate),
+    features: (earlierComebacks) =>
+      comebackFeatures(
+        {
+          action: candidate.action,
+          condition: candidate.condition,
+          arrivalStep,
+          functional: 'none',
+          earlierComebacks,
+        },
+        wearSteps(0),
+      ),
+  };
+}
+
+/** Chance of a comeback averaged over the doubt about the coefficients. */
+export function averageChance(design: readonly Float64Array[], features: Float64Array): number {
+  return (
+    design.reduce((sum, coefficients) => sum + comebackChance(coefficients, features), 0) / design.length
+  );
+}

@@ -1,0 +1,135 @@
+import type { LookAheadWorld, PositionCosts } from '../look-ahead/look-ahead-world.js';
+import { solveLookAhead } from '../look-ahead/solve-look-ahead.js';
+import type { CommonPrices, RepairCandidate } from '../pricing/repair-candidate.js';
+import { costNow, costPlanned, laterComplaintCost, warrantyRepeatCost } from '../pricing/repair-candidate.js';
+import type { DecisionBeliefs, FittedStart } from './decision-beliefs.js';
+import { averageChance, fittedStart, keptWearChances } from './decision-beliefs.js';
+
+/** A renewing candidate with its part's start and its comeback chances, free of money. */
+export interface RenewalBelief {
+  readonly candidate: RepairCandidate;
+  readonly fitted: FittedStart;
+  /** of this complaint, with the comebacks it has had */
+  readonly comebackNow: number;
+  /** of a later complaint, without and after one comeback */
+  readonly comebackLater: number;
+  readonly comebackLaterAgain: number;
+}
+
+/** Chances by wear node of repairs that keep the wear. */
+export interface KeptWearBelief {
+  readonly leaveNow: Float64Array;
+  readonly adjustNow: Float64Array;
+  readonly adjustNowAgain: Float64Array;
+  readonly adjustLater: Float64Array;
+  readonly adjustLaterAgain: Float64Array;
+}
+
+/** All that does not change when a price, a lead time or a downtime cost does. */
+export interface MoneyFreeModel {
+  readonly beliefs: DecisionBeliefs;
+  readonly kept: KeptWearBelief;
+  readonly renewals: readonly RenewalBelief[];
+}
+
+/** A model with its prices, looked ahead to the end of the plan. */
+export interface DecisionModel extends MoneyFreeModel {
+  readonly prices: CommonPrices;
+  /** keeping and renewing candidates, ordered by option and offer */
+  readonly candidates: readonly RepairCandidate[];
+  readonly world: LookAheadWorld;
+  readonly ahead: PositionCosts;
+}
+
+/** A candidate's place in every list: by option, then by offer. */
+export const candidateKey = (candidate: RepairCandidate): string =>
+  JSON.stringify([candidate.optionId, candidate.offerId ?? '']);
+
+/**
+ * Chances and starts of all candidates.
+ *
+ * @param beliefs     of the assessment
+ * @param candidates  priced ones
+ * @returns the part of the model that no price changes
+ */
+export function moneyFreeModel(
+  beliefs: DecisionBeliefs,
+  candidates: readonly RepairCandidate[],
+): MoneyFreeModel {
+  const { count } = beliefs.input.evidence.earlierComebacks;
+  const renewals = candidates
+    .filter(({ action }) => action !== 'leave' && action !== 'adjust')
+    .map((candidate): RenewalBelief => {
+      const fitted = fittedStart(beliefs, candidate);
+      const chance = (earlier: number) => averageChance(beliefs.design, fitted.features(earlier));
+      return {
+        candidate,
+        fitted,
+        comebackNow: chance(count),
+        comebackLater: chance(0),
+        comebackLaterAgain: chance(1),
+      };
+    });
+  return {
+    beliefs,
+    renewals,
+    kept: {
+      leaveNow: keptWearChances(beliefs, 'leave', beliefs.functional, count),
+      adjustNow: keptWearChances(beliefs, 'adjust', beliefs.functional, count),
+      adjustNowAgain: keptWearChances(beliefs, 'adjust', beliefs.functional, count + 1),
+      adjustLater: keptWearChances(beliefs, 'adjust', 'none', 0),
+      adjustLaterAgain: keptWearChances(beliefs, 'adjust', 'none', 1),
+    },
+  };
+}
+
+/**
+ * Puts prices to a model and looks ahead. What the customer has declined is not counted on later either, unless nothing
+ * else would renew the part.
+ *
+ * @param model       the part without prices
+ * @param candidates  the same candidates, possibly at other prices
+ * @param prices      common prices
+ * @returns the solved model, or null where no candidate renews the part
+ */
+export function pricedModel(
+  model: MoneyFreeModel,
+  candidates: readonly RepairCandidate[],
+  prices: CommonPrices,
+): DecisionModel | null {
+  const { beliefs, kept } = model;
+  const declined = beliefs.input.consent.declinedActions;
+  const priceOf = new Map(candidates.map((candidate) => [candidateKey(candidate), candidate]));
+  const renewals = model.renewals.map((renewal) => ({
+    ...renewal,
+    candidate: priceOf.get(candidateKey(renewal.candidate)) ?? renewal.candidate,
+  }));
+  if (renewals.length === 0) return null;
+  const accepted = renewals.filter(({ candidate }) => !declined.includes(candidate.action));
+  const adjust = candidates.find(({ action }) => action === 'adjust');
+  const world: LookAheadWorld = {
+    steps: beliefs.steps,
+    increments: beliefs.increments,
+    complaint: beliefs.complaint,
+    laterComplaintCost: laterComplaintCost(prices),
+    comebackHandling: prices.comebackHandling,
+    adjustment:
+      adjust === undefined
+        ? null
+        : { cost: costNow(adjust, prices), comeback: kept.adjustLater, comebackAgain: kept.adjustLaterAgain },
+    renewals: (accepted.length > 0 ? accepted : renewals).map(
+      ({ candidate, fitted, comebackLater, comebackLaterAgain }) => ({
+        id: candidateKey(candidate),
+        costOnComplaint: costNow(candidate, prices),
+        costPlanned: costPlanned(candidate, prices),
+        comeback: comebackLater,
+        comebackAgain: comebackLaterAgain,
+        repeatCost: warrantyRepeatCost(candidate, prices),
+        start: fitted.start,
+        rates: fitted.rates,
+      }),
+    ),
+    plannedVisit: beliefs.plannedVisit,
+  };
+  return { beliefs, kept, renewals, prices, candidates, world, ahead: solveLookAhead(world) };
+}

@@ -1,0 +1,230 @@
+import { findRoot } from '@endfloat/statistics';
+import { greatestWear, sizeAtShare } from '../belief/wear-grid.js';
+import type { RepairCandidate, CommonPrices } from '../pricing/repair-candidate.js';
+import type { FlipPoint, FlipQuantity, ReportedValue } from '../terms/assessment.js';
+import type { DecisionModel } from './decision-model.js';
+import { pricedModel } from './decision-model.js';
+import { wearNowWeights } from './decision-beliefs.js';
+import { admissible, costAt, evaluateOptions } from './evaluate-options.js';
+import type { EvaluatedOption } from './evaluate-options.js';
+import { reported, reportedAmount } from './reported.js';
+
+const PRICE_FACTOR = 4;
+const LONGEST_LEAD_TIME = 120;
+const DOWNTIME_FACTOR = 10;
+const WEAR_SCAN = 16;
+
+/** Costs of the admissible options at one value of the varied input. */
+type CostsAt = (value: number) => ReadonlyMap<string, number>;
+
+interface Variation {
+  readonly quantity: FlipQuantity;
+  readonly optionId: string | null;
+  readonly now: number;
+  readonly lower: number;
+  readonly upper: number;
+  readonly tolerance: number;
+  readonly say: (value: number) => ReportedValue;
+  readonly costs: CostsAt;
+}
+
+const costsOf = (options: readonly EvaluatedOption[]): ReadonlyMap<string, number> =>
+  new Map(admissible(options).map(({ option, chosen }) => [option.optionId, chosen.cost.mean]));
+
+/** The cheapest option other than one, and how much dearer it is. */
+function rival(
+  costs: ReadonlyMap<string, number>,
+  bestId: string,
+): { readonly id: string; readonly gap: number } {
+  const own = costs.get(bestId)!;
+  let id = '';
+  let gap = Infinity;
+  for (const [optionId, cost] of costs) {
+    if (optionId !== bestId && cost - own < gap) {
+      id = optionId;
+      gap = cost - own;
+    }
+  }
+  return { id, gap };
+}
+
+/** First value from `now` towards `end` at which another option draws level; null where none does. */
+function flipTowards(variation: Variation, bestId: string, end: number, scan: number): FlipPoint | null {
+  const { now, costs, tolerance, say, quantity, optionId } = variation;
+  const gapAt = (value: number) => rival(costs(value), bestId).gap;
+  let from = now;
+  for (let k = 1; k <= scan; k += 1) {
+    const to = k === scan ? end : now + ((end - now) * k) / scan;
+    if (gapAt(to) < 0) {
+      const found = findRoot(gapAt, from, to, { tolerance });
+      const at = found.kind === 'found' ? found.root : to;
+      // A hair beyond the root the other option is named, not the one it draws level with by rounding.
+      const toOptionId = rival(costs(at + (to - at) * 1e-3), bestId).id;
+      return { quantity, optionId, now: say(now), kind: 'flipsAt', at: say(at), toOptionId };
+    }
+    from = to;
+  }
+  return null;
+}
+
+function flipsOf(variation: Variation, bestId: string, scan = 1): readonly FlipPoint[] {
+  const { now, lower, upper, say, quantity, optionId } = variation;
+  const ends = [lower, upper].filter((end) => end !== now);
+  if (ends.length === 0) return [];
+  const flips = ends.flatMap((end) => flipTowards(variation, bestId, end, scan) ?? []);
+  if (flips.length > 0) return flips;
+  return [{ quantity, optionId, now: say(now), kind: 'noFlipWithin', lower: say(lower), upper: say(upper) }];
+}
+
+/** Everything a flip point is sought with. */
+export interface FlipQuestion {
+  readonly model: DecisionModel;
+  /** evaluated, cheapest first */
+  readonly options: readonly EvaluatedOption[];
+  readonly wear: Float64Array;
+  readonly bestId: string;
+}
+
+function resolved(question: FlipQuestion, candidates: readonly RepairCandidate[], prices: CommonPrices) {
+  const model = pricedModel(question.model, candidates, prices);
+  if (model === null) throw new RangeError('a model that renews the part lost its renewals');
+  return costsOf(evaluateOptions(model, question.options, question.wear));
+}
+
+function candidateVariation(question: FlipQuestion, varied: EvaluatedOption): readonly Variation[] {
+  const { model, bestId } = question;
+  const { candidate } = varied.chosen;
+  const { optionId, leadTime, partPrice } = candidate;
+  const { currency } = model.beliefs.input;
+  const isBest = optionId === bestId;
+  const withCandidate = (change: Partial<RepairCandidate>) =>
+    resolved(
+      question,
+      model.candidates.map((known) => (known === candidate ? { ...known, ...change } : known)),
+      model.prices,
+    );
+  const variations: Variation[] = [];
+  if (candidate.offerId !== null) {
+    // The best can only lose by a dearer part, the others only win by a cheaper one.
+    const top = partPrice === 0 ? 10 * model.prices.labourPerHour : PRICE_FACTOR * partPrice;
+    variations.push({
+      quantity: 'price',
+      optionId,
+      now: partPrice,
+      lower: isBest ? partPrice : 0,
+      upper: isBest ? top : partPrice,
+      tolerance: 0.001,
+      say: (value) => reportedAmount(value, currency),
+      costs: (value) => withCandidate({ partPrice: value }),
+    });
+  }
+  const isWaitCostly = !model.prices.isUsableWhileWaiting && model.beliefs.input.occasion === 'complaint';
+  if (leadTime !== null && isWaitCostly) {
+    const now = leadTime.meanDays;
+    variations.push({
+      quantity: 'leadTime',
+      optionId,
+      now,
+      lower: isBest ? now : 0,
+      upper: isBest ? Math.max(LONGEST_LEAD_TIME, now) : now,
+      tolerance: 0.001,
+      say: (value) => reported(value, 'd'),
+      costs: (value) => withCandidate({ leadTime: { ...leadTime, meanDays: value } }),
+    });
+  }
+  return variations;
+}
+
+function downtimeVariation(question: FlipQuestion): Variation {
+  const { model } = question;
+  const { prices, beliefs } = model;
+  const now = prices.downtimePerDay;
+  return {
+    quantity: 'downtimeCost',
+    optionId: null,
+    now,
+    lower: 0,
+    upper: DOWNTIME_FACTOR * Math.max(now, prices.labourPerHour),
+    tolerance: 0.001,
+    say: (value) => {
+      const amount = reportedAmount(value, beliefs.input.currency);
+      return { ...amount, unit: `${amount.unit}/d` };
+    },
+    costs: (value) => resolved(question, model.candidates, { ...prices, downtimePerDay: value }),
+  };
+}
+
+/** Chance of a comeback of one option, all it leads to left as it is; linear, so the whole range is tried at once. */
+function comebackVariation(question: FlipQuestion, varied: EvaluatedOption): Variation {
+  const base = costsOf(question.options);
+  const { comeback, withComeback, withoutComeback } = varied.chosen;
+  const { optionId } = varied.option;
+  const isBest = optionId === question.bestId;
+  return {
+    quantity: 'comebackProbability',
+    optionId,
+    now: comeback,
+    lower: isBest ? comeback : 0,
+    upper: isBest ? 1 : comeback,
+    tolerance: 1e-6,
+    say: (value) => reported(value, '1'),
+    costs: (value) =>
+      new Map([
+        ...base,
+        [optionId, base.get(optionId)! + (value - comeback) * (withComeback - withoutComeback)],
+      ]),
+  };
+}
+
+function wearVariation(question: FlipQuestion): Variation | null {
+  const { model, options } = question;
+  const { reading, input } = model.beliefs;
+  if (reading === null) return null;
+  const { characteristic } = input;
+  const now = Math.min(greatestWear, Math.max(0, reading.share));
+  return {
+    quantity: 'wearNow',
+    optionId: null,
+    now,
+    lower: 0,
+    upper: greatestWear,
+    tolerance: 1e-4,
+    say: (share) => reported(sizeAtShare(share, characteristic), characteristic.unit),
+    costs: (share) => {
+      const wear = wearNowWeights(model.beliefs, { ...reading, share });
+      return new Map(
+        admissible(options).map(({ option, chosen }) => [option.optionId, costAt(chosen, wear)]),
+      );
+    },
+  };
+}
+
+/**
+ * Values of the reading, prices, lead times, downtime cost and comeback chances at which another option becomes the
+ * cheapest admissible one, each varied alone with the model solved anew. Where none does, the range that was searched.
+ *
+ * Guards and verdict stay as they are while the reading is varied. A changed price or lead time also holds for later
+ * repairs. Searched: wear 0 to twice the criterion; the best option's part up to four times its price, the others' down to
+ * nothing; lead times up to 120 days; downtime up to ten times its cost (or ten times the labour rate).
+ *
+ * @param question  the solved model, its options and the best of them
+ * @returns flip points; none with fewer than two admissible options
+ */
+export function flipPoints(question: FlipQuestion): readonly FlipPoint[] {
+  const { bestId, options } = question;
+  const left = admissible(options);
+  if (left.length < 2) return [];
+  const wear = wearVariation(question);
+  return [
+    ...(wear === null
+      ? []
+      : flipsOf(wear, bestId, left.some(({ chosen }) => chosen.costAtNode !== null) ? WEAR_SCAN : 1)),
+    ...left
+      .flatMap((option) => candidateVariation(question, option))
+      .flatMap((variation) => flipsOf(variation, bestId)),
+    ...flipsOf(downtimeVariation(question), bestId),
+    ...left
+      .filter(({ chosen }) => chosen.withComeback > chosen.withoutComeback)
+      .flatMap((option) => flipsOf(comebackVariation(question, option), bestId)),
+  ];
+}

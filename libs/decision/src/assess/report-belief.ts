@@ -1,0 +1,43 @@
+import { criterionWear, sizeAtShare, wearNodes } from '../belief/wear-grid.js';
+import type { Assessment } from '../terms/assessment.js';
+import type { DecisionBeliefs } from './decision-beliefs.js';
+import { chanceBeyondCriterion } from './reasons.js';
+import { reported, reportedShare } from './reported.js';
+
+/** Quantile of weights over nodes, each weight spread evenly over the half spacings around its node. */
+function quantile(weights: Float64Array, share: number): number {
+  const spacing = wearNodes[1]!;
+  let before = 0;
+  for (let i = 0; i < weights.length; i += 1) {
+    const weight = weights[i]!;
+    if (weight > 0 && before + weight >= share) {
+      return Math.max(0, wearNodes[i]! + spacing * ((share - before) / weight - 0.5));
+    }
+    before += weight;
+  }
+  return wearNodes[weights.length - 1]!;
+}
+
+/**
+ * What is believed about the part now fitted, in the characteristic's sizes.
+ *
+ * @param beliefs  of the assessment
+ * @param wear     weights over the wear now
+ * @returns mean, 90 % interval, chance beyond the criterion, mean rate
+ */
+export function reportBelief(beliefs: DecisionBeliefs, wear: Float64Array): Assessment['belief'] {
+  const { characteristic } = beliefs.input;
+  const size = (share: number) => reported(sizeAtShare(share, characteristic), characteristic.unit);
+  const mean = wear.reduce((sum, weight, i) => sum + weight * wearNodes[i]!, 0);
+  const rate = beliefs.rateWeights.reduce((sum, weight, r) => sum + weight * beliefs.rates[r]!, 0);
+  const ends = [quantile(wear, 0.05), quantile(wear, 0.95)] as const;
+  const [lower, upper] = characteristic.direction === 'up' ? ends : [ends[1], ends[0]];
+  return {
+    wearNow: { mean: size(mean), lower: size(lower), upper: size(upper) },
+    probabilityBeyondCriterion: reportedShare(chanceBeyondCriterion(wear)),
+    ratePerThousandKm: reported(
+      (rate * criterionWear(characteristic)) / 100,
+      `${characteristic.unit}/1000.km`,
+    ),
+  };
+}

@@ -1,0 +1,112 @@
+import type { Money } from '@endfloat/metrology';
+import { moneyFromNumber, sumMoney } from '@endfloat/metrology';
+import { sizeAtShare, wearNodes, criterionWear } from '../belief/wear-grid.js';
+import type { OtherOffer, PricedOption } from '../terms/assessment.js';
+import type { PricedOffers } from '../pricing/price-options.js';
+import { chanceOfReaching } from './criterion-reached.js';
+import type { ReachTable } from './criterion-reached.js';
+import type { DecisionModel } from './decision-model.js';
+import type { EvaluatedCandidate } from './evaluate-candidate.js';
+import type { EvaluatedOption } from './evaluate-options.js';
+import { drawQuantile } from './parameter-doubt.js';
+import type { CandidateDraws } from './parameter-doubt.js';
+import { reported, reportedShare } from './reported.js';
+
+/** What the report of an option is made from. */
+export interface OptionSource {
+  readonly model: DecisionModel;
+  readonly wear: Float64Array;
+  readonly reach: ReachTable;
+  readonly offers: PricedOffers;
+  readonly evaluated: EvaluatedOption;
+  readonly draws: CandidateDraws;
+  readonly probabilityOfBeingCheapest: number | null;
+}
+
+const meanOf = (weights: Float64Array, values: Float64Array): number =>
+  weights.reduce((sum, weight, i) => sum + weight * values[i]!, 0);
+
+/** Components, each rounded; the expected cost is their sum, so that what is shown adds up. */
+function components(chosen: EvaluatedCandidate, money: (value: number) => Money): PricedOption['components'] {
+  const { candidate, downtime, comebackCost, wearToCome } = chosen;
+  return {
+    parts: money(candidate.partPrice),
+    labour: money(candidate.labour),
+    downtime: money(downtime),
+    coreDepositAtRisk: money(candidate.coreDepositAtRisk),
+    comeback: money(comebackCost),
+    wearToCome: money(wearToCome),
+  };
+}
+
+function wearOf({ model, wear, reach, evaluated }: OptionSource): PricedOption['wear'] {
+  const { beliefs, renewals } = model;
+  const { characteristic } = beliefs.input;
+  const renewal = renewals.find(({ candidate }) => candidate === evaluated.chosen.candidate);
+  const start = renewal?.fitted.start ?? wear;
+  const rates = renewal?.fitted.rates ?? beliefs.rateWeights;
+  const perThousandKm = (meanOf(rates, beliefs.rates) * criterionWear(characteristic)) / 100;
+  return {
+    startSize: reported(sizeAtShare(meanOf(start, wearNodes), characteristic), characteristic.unit),
+    meanRate: reported(perThousandKm, `${characteristic.unit}/1000.km`),
+    probabilityOfReachingCriterion: reportedShare(chanceOfReaching(reach, start, rates)),
+  };
+}
+
+/**
+ * A priced option as it leaves the room: money rounded at the currency's decimals, shares at four decimals, sizes at four
+ * significant digits.
+ *
+ * @param source  the solved and evaluated option
+ * @returns report
+ */
+export function reportOption(source: OptionSource): PricedOption {
+  const { model, evaluated, draws, offers, probabilityOfBeingCheapest } = source;
+  const { chosen, option, removedBy, others } = evaluated;
+  const { currency } = model.beliefs.input;
+  const money = (value: number) => moneyFromNumber(value, currency);
+  const parts = components(chosen, money);
+  const total = sumMoney(Object.values(parts), currency);
+  if (total.kind !== 'money') throw new RangeError('components are in one currency');
+  const variance = Math.max(0, chosen.cost.square - chosen.cost.mean * chosen.cost.mean);
+  const otherOffers: OtherOffer[] = [
+    ...others.map(({ candidate, cost }): OtherOffer => ({
+      kind: 'priced',
+      offerId: candidate.offerId!,
+      expectedCost: money(cost.mean),
+    })),
+    ...offers.unpricedOffers.map((offer): OtherOffer => ({ kind: 'cannotBePriced', ...offer })),
+  ];
+  return {
+    kind: 'priced',
+    optionId: option.optionId,
+    action: option.action,
+    offerId: chosen.candidate.offerId,
+    isAdmissible: removedBy.length === 0,
+    removedBy,
+    expectedCost: total.money,
+    components: parts,
+    expectedCostInterval: {
+      lower: money(drawQuantile(draws.costs, 0.05)),
+      upper: money(drawQuantile(draws.costs, 0.95)),
+    },
+    probabilityOfBeingCheapest:
+      probabilityOfBeingCheapest === null ? null : reportedShare(probabilityOfBeingCheapest),
+    outcomes: {
+      standardDeviation: money(Math.sqrt(variance)),
+      withoutComeback: money(chosen.withoutComeback),
+      withComeback: money(chosen.withComeback),
+    },
+    comeback: {
+      probability: reportedShare(chosen.comeback),
+      interval: {
+        lower: reportedShare(drawQuantile(draws.chances, 0.05)),
+        upper: reportedShare(drawQuantile(draws.chances, 0.95)),
+      },
+    },
+    leadTimeDays:
+      chosen.candidate.leadTime === null ? null : Math.round(chosen.candidate.leadTime.meanDays * 100) / 100,
+    wear: wearOf(source),
+    otherOffers,
+  };
+}
