@@ -1,7 +1,17 @@
 import { spawnSync } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
-import { cpSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync, symlinkSync } from 'node:fs';
-import { dirname, join, relative } from 'node:path';
+import {
+  chmodSync,
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  symlinkSync,
+} from 'node:fs';
+import { basename, dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { DatabaseStartError, faultOf } from './database-start.error.js';
 import { asAccount, type ServerAccount } from './server-account.js';
@@ -76,12 +86,13 @@ function copyPackage(installed: string, besideData: string): string {
   if (existsSync(folder)) return folder;
   const unfinished = `${folder}.${randomUUID()}`;
   try {
-    mkdirSync(unfinished, { recursive: true, mode: 0o755 });
+    mkdirSync(unfinished);
     cpSync(join(installed, 'native'), join(unfinished, 'native'), {
       recursive: true,
       verbatimSymlinks: true,
     });
     restoreLinks(unfinished);
+    openToAll(unfinished);
     renameSync(unfinished, folder);
   } catch (cause) {
     rmSync(unfinished, { recursive: true, force: true });
@@ -89,6 +100,16 @@ function copyPackage(installed: string, besideData: string): string {
     if (!existsSync(folder)) throw faultOf(String(cause), besideData, 'startFailed', cause);
   }
   return folder;
+}
+
+/** The mask of this process, or of the one that installed the package, may have closed the files to the account. */
+function openToAll(folder: string): void {
+  chmodSync(folder, 0o755);
+  for (const entry of readdirSync(folder, { recursive: true, withFileTypes: true })) {
+    const isProgram = basename(entry.parentPath) === 'bin';
+    if (!entry.isSymbolicLink())
+      chmodSync(join(entry.parentPath, entry.name), entry.isDirectory() || isProgram ? 0o755 : 0o644);
+  }
 }
 
 function tryOut(folder: string, account: ServerAccount | undefined): { binaries?: Binaries; fault: string } {
