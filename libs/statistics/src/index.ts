@@ -159,3 +159,41 @@ export { proportionChart } from './charts/proportion-chart.js';
 export { rateChart } from './charts/rate-chart.js';
 export type { EventCount } from './charts/rate-chart.js';
 export { timeBetweenChart } from './charts/time-between-chart.js';
+// survival
+export type { CensoredSample } from './survival/censored-sample.js';
+export { curveLimitForms, type CurveLimitForm, type Limits } from './survival/curve-limits.js';
+export {
+  kaplanMeier,
+  type CurveOptions,
+  type NoEvents,
+  type SurvivalCurve,
+} from './survival/kaplan-meier.js';
+export {
+  curveQuantile,
+  survivalAtAge,
+  type CurveQuantile,
+  type SurvivalAtAge,
+} from './survival/curve-lookup.js';
+export { logRankTest, type LogRankOutcome } from './survival/log-rank-test.js';
+export { rightCensoredLives, type LifeSample } from './survival/life-sample.js';
+export {
+  fitLifeDistribution,
+  lifeFamilies,
+  noMaximumReasons,
+  type LifeCovariance,
+  type LifeFamily,
+  type LifeFit,
+  type LifeFitOutcome,
+  type NoMaximum,
+  type ZeroLives,
+} from './survival/fit-life-distribution.js';
+export {
+  failureProbability,
+  lifeMoments,
+  lifeQuantile,
+  lifeScale,
+  weibullShape,
+  type WaldEstimate,
+} from './survival/life-estimates.js';
+export { profileQuantileLimits, profileShapeLimits } from './survival/profile-limits.js';
+export { weibayes, type WeibayesOutcome } from './survival/weibayes.js';

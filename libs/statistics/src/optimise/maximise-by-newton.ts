@@ -52,11 +52,13 @@ export function maximiseByNewton(
   for (let iterations = 0; iterations <= maxIterations; iterations += 1) {
     const step = climbingStep(here);
     const remaining = 0.5 * dot(step, here.gradient);
-    if (remaining <= tolerance * (1 + Math.abs(here.value))) return atTop(at, here, iterations, remaining);
-    const next = climbed(f, at, here, step, maxStep);
-    // Near the top the value no longer resolves the gain; a gain below 1e-12 is then as good as none.
+    const scale = 1 + Math.abs(here.value);
+    if (remaining <= tolerance * scale) return atTop(at, here, iterations, remaining);
+    // Near the top rounding hides the gain of a step in the value; there the gradient alone decides, and the search
+    // ends where a full step no longer shortens the next.
+    const next = remaining < 1e-9 * scale ? polished(f, at, here, step) : climbed(f, at, here, step, maxStep);
     if (next === null) {
-      if (remaining < 1e-12) return atTop(at, here, iterations, remaining);
+      if (remaining < 1e-12 * scale) return atTop(at, here, iterations, remaining);
       return { kind: 'notConverged', iterations, reason: 'no step climbs any further' };
     }
     [at, here] = next;
@@ -76,6 +78,19 @@ function atTop(
   }
   const convergence = { iterations, remaining };
   return { kind: 'found', at, value: here.value, inverseCurvature: inverse(factor), convergence };
+}
+
+/** The point after the full step, or null when what would remain to be gained there is no less. */
+function polished(
+  f: (at: readonly number[]) => SecondOrder,
+  at: readonly number[],
+  here: SecondOrder,
+  step: readonly number[],
+): [number[], SecondOrder] | null {
+  const place = at.map((x, i) => x + step[i]!);
+  const next = f(place);
+  if (!Number.isFinite(next.value)) return null;
+  return dot(climbingStep(next), next.gradient) < dot(step, here.gradient) ? [place, next] : null;
 }
 
 /** The point after the longest share of the step that does not descend, or null when every share descends. */

