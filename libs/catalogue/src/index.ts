@@ -22,3 +22,18 @@ export * from './check-sheets/shipped-check-sheets.js';
 export * from './check-sheets/throttle-housing/throttle-housing.check-sheet.js';
 export * from './limits/throttle-housing.limits.js';
 export * from './vehicle-numbers/index.js';
+export * from './check-sheets/checks-downstream-of.js';
+export {
+  jurisdictions,
+  type JurisdictionId,
+  type PublishedLimit,
+} from './limits/published/published-limit.js';
+export * from './limits/published/published-limits.js';
+export * from './limits/published/find-published-limit.js';
+export * from './diagnosis-tables/diagnosis-tables-shape.js';
+export * from './diagnosis-tables/shipped-diagnosis-tables.js';
+export * from './validation/data-issue.js';
+export * from './validation/parse-component-type.js';
+export * from './validation/parse-check-sheet.js';
+export * from './texts/text-templates.js';
+export * from './texts/render-text.js';

@@ -27,6 +27,8 @@ export const instrumentKinds = [
   'compressionTester',
   'headlampTester',
   'refractometer',
+  'caliper',
+  'other',
 ] as const;
 export type InstrumentKind = (typeof instrumentKinds)[number];
 
@@ -99,6 +101,8 @@ export interface Check {
   readonly prerequisites: readonly string[];
   /** order only */
   readonly advisedAfter: readonly string[];
+  /** checks to be read again after this item was adjusted, besides those that have it as a prerequisite */
+  readonly alsoRemeasure: readonly string[];
   readonly requiredStates: readonly RequiredState[];
   readonly instrumentKind: InstrumentKind;
   readonly minutes: number;

@@ -27,6 +27,7 @@ export function defineCheck(given: Given): Check {
     openingMove: false,
     prerequisites: [],
     advisedAfter: [],
+    alsoRemeasure: [],
     requiredStates: [],
     limits: [],
     adjustable: 'no',

@@ -211,6 +211,14 @@ export const housingChecks: readonly Check[] = [
     hazards: ['springLoadedPlate', 'hotParts'],
     limits: [limits.stopScrewPaper],
     adjustable: 'byProcedureOnly',
+    alsoRemeasure: [
+      'purge-port-vacuum-idle',
+      'idle-switch-closing-point',
+      'idle-switch-clicks',
+      'base-idle',
+      'exhaust-co-idle',
+      'final-pedal',
+    ],
     outsideMeans: 'turned in too far: uncovers the purge port; too far out: the plate may wedge',
     whatToDo:
       'Set by procedure with a reason, and prove it by the port vacuum. Some service information forbids it: then replace.',

@@ -34,6 +34,7 @@ export const switchChecks: readonly Check[] = [
     minutes: 6,
     hazards: ['springLoadedPlate', 'hotParts'],
     limits: [limits.switchClosingPoint],
+    alsoRemeasure: ['shaft-moves-switch', 'idle-switch-clicks'],
     adjustable: 'yes',
     outsideMeans:
       'gap too large: bucking at light throttle; too small: stall when cold, no overrun fuel cut-off',
