@@ -4,7 +4,8 @@ export * from './quantities/quantity.js';
 export * from './quantities/parse-decimal-text.js';
 export { convertQuantity, toCanonical } from './quantities/convert-quantity.js';
 export * from './quantities/compare-quantities.js';
-export * from './quantities/canonical-number.js';
+export { canonicalNumber, canonicalStep } from './quantities/canonical-number.js';
+export type { StepResult } from './quantities/canonical-number.js';
 export * from './quantities/parse-reading-text.js';
 export * from './quantities/parse-quantity.js';
 export * from './money/currency-table.js';
@@ -28,7 +29,12 @@ export * from './uncertainty/expanded-uncertainty.js';
 export * from './uncertainty/product-term.js';
 export * from './uncertainty/uncertainty-of-mean.js';
 export * from './limits/matches-rule.js';
-export * from './limits/select-applicable-limits.js';
+export {
+  editionStanding,
+  notApplicableReasons,
+  selectApplicableLimits,
+} from './limits/select-applicable-limits.js';
+export type { LimitSelection, NotApplicableReason } from './limits/select-applicable-limits.js';
 export * from './limits/edge-result.js';
 export * from './limits/resolve-bounds.js';
 export * from './verdicts/conformance-probability.js';

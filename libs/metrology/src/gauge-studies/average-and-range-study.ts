@@ -48,6 +48,7 @@ const perObjects: Readonly<Record<number, number>> = {
  * @throws RangeError on a non-finite value or a tolerance that is not positive
  * @source AIAG, Measurement Systems Analysis, 4th ed. (2010), average and range method, constants K1, K2, K3
  * @oracle libs/metrology/src/published-cases
+ * @example averageAndRangeStudy([]) // => { kind: 'insufficientData', needed: 'two objects', got: 0 }
  */
 export function averageAndRangeStudy(
   measurements: readonly GaugeMeasurement[],

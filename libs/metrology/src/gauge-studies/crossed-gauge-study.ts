@@ -44,6 +44,7 @@ export interface CrossedGaugeStudy {
  * @throws RangeError on a non-finite value or options outside their ranges
  * @source AIAG, Measurement Systems Analysis, 4th ed. (2010), analysis of variance method
  * @oracle libs/metrology/src/published-cases
+ * @example crossedGaugeStudy([]) // => { kind: 'insufficientData', needed: 'two objects', got: 0 }
  */
 export function crossedGaugeStudy(
   measurements: readonly GaugeMeasurement[],

@@ -27,6 +27,7 @@ export interface NestedGaugeStudy {
  * @returns `estimated`, `insufficientData` or `notBalanced`
  * @throws RangeError on a non-finite value or a tolerance that is not positive
  * @source Montgomery, Design and Analysis of Experiments, two-stage nested design (from memory); worked by hand in the spec
+ * @example nestedGaugeStudy([]) // => { kind: 'insufficientData', needed: 'two appraisers', got: 0 }
  */
 export function nestedGaugeStudy(
   measurements: readonly GaugeMeasurement[],

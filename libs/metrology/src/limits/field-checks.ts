@@ -40,12 +40,25 @@ export function checkRecord(
   return data as DataRecord;
 }
 
-/** A member name inside a JSON Pointer (RFC 6901). */
+/**
+ * A member name as a part of a JSON Pointer.
+ *
+ * @param key  any text
+ * @returns the text with ~ and / escaped
+ * @source RFC 6901, section 3
+ */
 export function escapeKey(key: string): string {
   return key.replaceAll('~', '~0').replaceAll('/', '~1');
 }
 
-/** Checks for a text that is not empty and not too long; undefined is left to `checkRecord`. */
+/**
+ * Checks for a text that is not empty and not too long.
+ *
+ * @param data     anything; undefined is left to `checkRecord`
+ * @param pointer  JSON Pointer of the data
+ * @param report   takes down findings
+ * @returns true for such a text
+ */
 export function checkText(data: unknown, pointer: string, report: ReportIssue): data is string {
   if (data === undefined) return false;
   if (typeof data !== 'string') {
@@ -60,14 +73,28 @@ export function checkText(data: unknown, pointer: string, report: ReportIssue): 
   return false;
 }
 
-/** Checks for a kebab-case id. */
+/**
+ * Checks for a kebab-case id.
+ *
+ * @param data     anything; undefined is left to `checkRecord`
+ * @param pointer  JSON Pointer of the data
+ * @param report   takes down findings
+ */
 export function checkId(data: unknown, pointer: string, report: ReportIssue): void {
   if (!checkText(data, pointer, report)) return;
   if (!/^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(data))
     report(pointer, 'notAnId', 'lower case words joined by hyphens');
 }
 
-/** Checks for one text of a list. */
+/**
+ * Checks for one text of a list.
+ *
+ * @param data     anything; undefined is left to `checkRecord`
+ * @param allowed  the texts
+ * @param pointer  JSON Pointer of the data
+ * @param report   takes down findings
+ * @returns true for one of them
+ */
 export function checkOneOf<T extends string>(
   data: unknown,
   allowed: readonly T[],
@@ -80,7 +107,15 @@ export function checkOneOf<T extends string>(
   return false;
 }
 
-/** Checks for a list with at least one entry. */
+/**
+ * Checks for a list with at least so many entries.
+ *
+ * @param data     anything; undefined is left to `checkRecord`
+ * @param pointer  JSON Pointer of the data
+ * @param report   takes down findings
+ * @param least    entries needed, 1 unless given
+ * @returns the list, empty where it is none
+ */
 export function checkList(
   data: unknown,
   pointer: string,
@@ -96,7 +131,14 @@ export function checkList(
   return data as readonly unknown[];
 }
 
-/** Checks for a local date YYYY-MM-DD that exists. */
+/**
+ * Checks for a local date YYYY-MM-DD that exists.
+ *
+ * @param data     anything; undefined is left to `checkRecord`
+ * @param pointer  JSON Pointer of the data
+ * @param report   takes down findings
+ * @returns true for such a date
+ */
 export function checkDate(data: unknown, pointer: string, report: ReportIssue): data is string {
   if (data === undefined) return false;
   const isDate =
@@ -108,7 +150,14 @@ export function checkDate(data: unknown, pointer: string, report: ReportIssue): 
   return isDate;
 }
 
-/** Checks for decimal text. */
+/**
+ * Checks for decimal text.
+ *
+ * @param data     anything; undefined is left to `checkRecord`
+ * @param pointer  JSON Pointer of the data
+ * @param report   takes down findings
+ * @returns true for decimal text
+ */
 export function checkDecimal(data: unknown, pointer: string, report: ReportIssue): data is string {
   if (data === undefined) return false;
   const isDecimal = typeof data === 'string' && parseDecimalText(data).kind === 'decimal';

@@ -221,6 +221,16 @@ describe('what a limit permits', () => {
       resolveBounds(toe, 'length', 'mm', { makerToe: { value, unit: 'mm' } }, null);
     expect(at('-2')).toMatchObject({ lower: { value: '-3' }, upper: { value: '3' } });
     expect(at('0')).toMatchObject({ reason: 'makerValueZero' });
+    const pressure: LimitCriterion = { ...toe, isAbsolute: false, makerValueKey: 'makerPressure' };
+    const inPsi = resolveBounds(
+      pressure,
+      'gaugePressure',
+      null,
+      { makerPressure: { value: '30', unit: '[psi]' } },
+      null,
+    );
+    // 45 psi, a value with more digits than may be entered
+    expect(inPsi.kind === 'bounds' && Number(inPsi.upper?.value)).toBeCloseTo(45 * 6.894757293168361, 9);
     expect(resolveBounds(toe, 'length', 'mm', {}, null)).toMatchObject({
       reason: 'contextMissing',
       details: ['makerToe'],
@@ -245,7 +255,8 @@ describe('what a limit permits', () => {
       { altitude: { value: '1524', unit: 'm' } },
       correction,
     );
-    expect(bounds.kind === 'bounds' && Number(bounds.lower?.value)).toBeCloseTo(12 * 3.386388640341, 9);
+    // 12 x 3.386388640341
+    expect(bounds).toMatchObject({ lower: { value: '40.636663684092' }, upper: null });
     expect(resolveBounds(criterion, 'vacuum', null, {}, correction)).toMatchObject({
       reason: 'contextMissing',
     });

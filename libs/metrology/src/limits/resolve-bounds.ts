@@ -1,4 +1,4 @@
-import { canonicalStep } from '../quantities/canonical-number.js';
+import { exactCanonicalStep } from '../quantities/canonical-number.js';
 import { toCanonical } from '../quantities/convert-quantity.js';
 import { ExactDecimal, toDecimalText } from '../quantities/exact-decimal.js';
 import type { Quantity } from '../quantities/quantity.js';
@@ -176,11 +176,11 @@ function correctionShift(
   if (per.kind !== 'converted' || new ExactDecimal(per.value).isZero())
     throw new RangeError('correction term without a step');
   const isNegative = correction.change.value.startsWith('-');
-  const change = canonicalStep(
+  const change = exactCanonicalStep(
     { ...correction.change, value: correction.change.value.replace('-', '') },
     kind,
   );
-  if (change.kind !== 'step') throw new RangeError('a correction needs a linear scale');
-  const size = new ExactDecimal(change.value).times(at.value).div(per.value);
+  if (change === null) throw new RangeError('a correction needs a linear scale');
+  const size = change.times(at.value).div(per.value);
   return isNegative ? size.negated() : size;
 }

@@ -117,7 +117,7 @@ function standingOf(limit: Limit, context: LimitContext, asOf: string): Standing
       return { kind: 'notApplicable', reason: 'otherJurisdiction', keys: ['jurisdiction'] };
     }
   }
-  const { notMet, unknown } = checkRules(limit.applicability, context);
+  const { notMet, unknown } = answerRules(limit.applicability, context);
   if (notMet.length > 0) return { kind: 'notApplicable', reason: 'ruleNotMet', keys: notMet };
   missing.push(...unknown);
   return missing.length > 0 ? { kind: 'undetermined', missing } : { kind: 'applicable' };
@@ -130,7 +130,7 @@ function standingOf(limit: Limit, context: LimitContext, asOf: string): Standing
  * @param context  what is known
  * @returns both lists, in the order of the record
  */
-export function checkRules(
+export function answerRules(
   rules: Limit['applicability'],
   context: LimitContext,
 ): { readonly notMet: readonly string[]; readonly unknown: readonly string[] } {

@@ -1,6 +1,6 @@
 import { toCanonical } from './convert-quantity.js';
 import { ExactDecimal } from './exact-decimal.js';
-import { parseDecimalText } from './parse-decimal-text.js';
+import { maximumComputedDigits, parseDecimalText } from './parse-decimal-text.js';
 import type { Quantity } from './quantity.js';
 import type { QuantityKind } from './quantity-kind.js';
 import { isUnitOfKind, quantityKindTable } from './quantity-kind.js';
@@ -38,15 +38,26 @@ export type StepResult =
  * @example canonicalStep({ value: '9', unit: '[degF]' }, 'temperature') // => { kind: 'step', value: 5 }
  */
 export function canonicalStep(step: Quantity, kind: QuantityKind): StepResult {
+  const exact = exactCanonicalStep(step, kind);
+  return exact === null ? { kind: 'scaleNotLinear' } : { kind: 'step', value: exact.toNumber() };
+}
+
+/**
+ * As `canonicalStep`, exact.
+ *
+ * @param step  difference as decimal text and unit, not negative
+ * @param kind  what it is a difference of
+ * @returns the exact size in the canonical unit, or null on a scale that is not linear
+ * @throws RangeError as `canonicalStep`
+ */
+export function exactCanonicalStep(step: Quantity, kind: QuantityKind): ExactDecimal | null {
   if (!isUnitOfKind(kind, step.unit)) throw new RangeError(`${step.unit} is no unit of ${kind}`);
-  const parsed = parseDecimalText(step.value);
+  const parsed = parseDecimalText(step.value, maximumComputedDigits);
   if (parsed.kind !== 'decimal') throw new RangeError(`not a decimal number: ${step.value.slice(0, 64)}`);
   const value = new ExactDecimal(parsed.text);
-  if (value.isNegative() && !value.isZero())
-    throw new RangeError(`a difference is not negative: ${step.value}`);
+  if (value.isNegative()) throw new RangeError(`a difference is not negative: ${step.value}`);
   const from = unitTable[step.unit];
   const to = unitTable[quantityKindTable[kind].canonical];
-  if (from.isReciprocal !== to.isReciprocal) return { kind: 'scaleNotLinear' };
-  const converted = value.times(from.numerator).times(to.denominator).div(to.numerator).div(from.denominator);
-  return { kind: 'step', value: converted.toNumber() };
+  if (from.isReciprocal !== to.isReciprocal) return null;
+  return value.times(from.numerator).times(to.denominator).div(to.numerator).div(from.denominator);
 }

@@ -1,6 +1,6 @@
 import type { ExactFraction } from './exact-decimal.js';
 import { ExactDecimal, toDecimalText } from './exact-decimal.js';
-import { parseDecimalText } from './parse-decimal-text.js';
+import { maximumComputedDigits, parseDecimalText } from './parse-decimal-text.js';
 import type { ConversionResult, Quantity, QuantityRefusal } from './quantity.js';
 import type { QuantityKind } from './quantity-kind.js';
 import { quantityKindTable } from './quantity-kind.js';
@@ -58,7 +58,7 @@ export type BaseResult = { readonly kind: 'base'; readonly fraction: ExactFracti
 export function quantityInBase(quantity: Quantity, kind: QuantityKind): BaseResult {
   const definition = quantityKindTable[kind];
   if (!definition.units.includes(quantity.unit)) return refuseUnit(quantity.unit, kind);
-  const parsed = parseDecimalText(quantity.value);
+  const parsed = parseDecimalText(quantity.value, maximumComputedDigits);
   if (parsed.kind !== 'decimal') return parsed;
   const value = new ExactDecimal(parsed.text);
   const isReciprocal = unitTable[quantity.unit].isReciprocal;
@@ -86,7 +86,8 @@ export function compareFractions(a: ExactFraction, b: ExactFraction): -1 | 0 | 1
  *
  * Rounding rule: computed exactly as a fraction, then written with at most 24 significant digits, half to even; a
  * result that needs fewer digits is exact. Entered values have at most 18 digits, so a value converted there and back
- * and rounded to 18 significant digits is the value entered.
+ * and rounded to 18 significant digits is the value entered. What comes from outside is held to 18 digits by
+ * `parseQuantity`; here up to 40 are taken, so that a converted value can be converted on.
  *
  * @param quantity  decimal text and unit, as entered
  * @param kind      what it is a value of; gauge pressure, absolute pressure and vacuum are different kinds

@@ -5,7 +5,7 @@
  * @returns standard uncertainty in the same unit
  * @throws RangeError on a negative or non-finite number
  * @source JCGM 100:2008, 4.3.7
- * @example rectangularUncertainty(3) ** 2 // => 2.9999999999999996
+ * @example rectangularUncertainty(Math.sqrt(3)) // => 1
  */
 export function rectangularUncertainty(halfWidth: number): number {
   return requireWidth(halfWidth, 'halfWidth') / Math.sqrt(3);

@@ -1,7 +1,7 @@
 import type { LimitContext } from '../limits/applicability.js';
 import type { Limit } from '../limits/limit.js';
 import { matchesRule } from '../limits/matches-rule.js';
-import { checkRules, editionStanding } from '../limits/select-applicable-limits.js';
+import { answerRules, editionStanding } from '../limits/select-applicable-limits.js';
 import type { NotJudgedReason, NotJudgedVerdict } from './verdict.js';
 
 /** What bars a verdict whatever the value is; everything is open when left out. */
@@ -42,7 +42,7 @@ export function checkStanding(
   if (standing.asOf !== undefined && editionStanding(limit, standing.asOf) !== 'inForce') {
     return barred('limitNotInForce', [standing.asOf]);
   }
-  const { notMet } = checkRules(limit.applicability, context);
+  const { notMet } = answerRules(limit.applicability, context);
   if (notMet.length > 0) return barred('limitNotApplicable', notMet);
   const exclusions = limit.exclusions.filter(({ key, rule }) => {
     const value = context[key];
@@ -54,7 +54,7 @@ export function checkStanding(
       exclusions.map(({ id }) => id),
     );
   }
-  const conditions = checkRules(limit.conditions, context);
+  const conditions = answerRules(limit.conditions, context);
   if (conditions.notMet.length > 0) return barred('wrongConditions', conditions.notMet);
   return { kind: 'free', unstatedConditions: conditions.unknown };
 }
