@@ -10,7 +10,9 @@ import {
   type ApiSettings,
   type StoredCredential,
 } from '@endfloat/api';
+import type { InjectOptions } from 'light-my-request';
 import type { Logger } from 'pino';
+import { checkAnswer, documentOf } from './document-checker.js';
 
 /** Settings of tests: quiet, no limit in the way, a member outside the contract is an error. */
 export const testSettings: ApiSettings = {
@@ -60,7 +62,17 @@ export function callerWith(...roles: readonly ShopRole[]): Caller {
 @Module({})
 class TrialModule {}
 
+export interface TrialAnswer {
+  readonly status: number;
+  readonly headers: Readonly<Record<string, string | string[] | number | undefined>>;
+  // eslint-disable-next-line @typescript-eslint/no-explicit-any -- checked against the document, then looked into freely
+  readonly body: any;
+  readonly text: string;
+}
+
 export interface Trial {
+  /** Sends a request; the answer has been checked against the document. */
+  request(options: InjectOptions): Promise<TrialAnswer>;
   readonly app: NestFastifyApplication;
   readonly credentials: KnownCredentials;
   readonly probe: SettableProbe;
@@ -97,5 +109,21 @@ export async function openTrial(
     module,
     ...(extra.logger === undefined ? {} : { logger: extra.logger }),
   });
-  return { app, credentials, probe, owner: credentials.add(callerWith('owner')) };
+  const checker = await documentOf(app);
+  const request = async (options: InjectOptions): Promise<TrialAnswer> => {
+    const answer = await app.inject(options);
+    const type = String(answer.headers['content-type'] ?? '');
+    const body: unknown =
+      type.includes('json') && answer.payload !== '' ? JSON.parse(answer.payload) : answer.payload;
+    const url = typeof options.url === 'string' ? options.url : '/';
+    checkAnswer(checker, {
+      method: String(options.method ?? 'GET').toUpperCase(),
+      url,
+      status: answer.statusCode,
+      type,
+      body,
+    });
+    return { status: answer.statusCode, headers: answer.headers, body, text: answer.payload };
+  };
+  return { app, credentials, probe, request, owner: credentials.add(callerWith('owner')) };
 }

@@ -1,14 +1,15 @@
 import 'reflect-metadata';
-import { Module, type DynamicModule } from '@nestjs/common';
+import { Module, VersioningType, type DynamicModule } from '@nestjs/common';
 import { ModulesContainer, NestFactory } from '@nestjs/core';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
-import type { FastifyInstance } from 'fastify';
 import type { Logger } from 'pino';
 import { CredentialLookup } from './http/access/credential-lookup.port.js';
 import { RateLimits } from './http/access/rate-limits.js';
 import { AnswerInterceptor } from './http/answers/answer.interceptor.js';
+import { buildDocument } from './http/contract/build-document.js';
 import { faultyRoutes } from './http/contract/check-routes.js';
 import { walkRoutes } from './http/contract/route-walk.js';
+import { serveDocument } from './http/contract/serve-document.js';
 import { HttpModule } from './http/http.module.js';
 import { Drain } from './http/operation/drain.js';
 import { logRequests } from './http/operation/log-requests.js';
@@ -48,7 +49,9 @@ export async function createApi({
     abortOnError: false,
     logger: new FrameworkLogger(logger),
   });
-  const faults = faultyRoutes(walkRoutes(app.get(ModulesContainer)));
+  app.enableVersioning({ type: VersioningType.URI });
+  const routes = walkRoutes(app.get(ModulesContainer));
+  const faults = faultyRoutes(routes);
   if (faults.length > 0) throw new Error(`routes are declared wrongly:\n${faults.join('\n')}`);
   app.useGlobalPipes(new ReadAsDeclaredPipe());
   app.useGlobalFilters(new ProblemDetailsFilter());
@@ -62,6 +65,7 @@ export async function createApi({
     lookup: app.get(CredentialLookup, { strict: false }),
     drain: app.get(Drain, { strict: false }),
   });
+  serveDocument(fastify, () => buildDocument(app, routes));
   await app.init();
   await fastify.ready();
   return app;

@@ -92,10 +92,7 @@ class Trial {
     string,
     string
   >;
-  @MapField({ description: 'map of text', max: 2, text: { max: 3 }, optional: true }) remarks?: Record<
-    string,
-    string
-  >;
+  @TextMapField({ description: 'map of text', maxEntries: 2, max: 3, optional: true }) remarks?: Record<string, string>;
   @JsonField({ description: 'opaque', maxMembers: 2, optional: true }) inputs?: object;
   @RateField({ description: 'rate', optional: true }) rate?: RateDto;
   @QueryFlagField({ description: 'flag in a query', optional: true }) retired?: string;

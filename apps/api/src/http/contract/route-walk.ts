@@ -1,5 +1,10 @@
 import { RequestMethod } from '@nestjs/common';
-import { METHOD_METADATA, PATH_METADATA, ROUTE_ARGS_METADATA } from '@nestjs/common/constants.js';
+import {
+  METHOD_METADATA,
+  PATH_METADATA,
+  ROUTE_ARGS_METADATA,
+  VERSION_METADATA,
+} from '@nestjs/common/constants.js';
 import type { ModulesContainer } from '@nestjs/core';
 import type { FieldClass } from '@endfloat/contracts';
 import { answerRuleOf, type AnswerRule } from '../answers/answer.decorator.js';
@@ -40,7 +45,8 @@ export function walkRoutes(modules: ModulesContainer): readonly WalkedRoute[] {
 type Controller = new (...parts: never[]) => object;
 
 function routesOf(controller: Controller): WalkedRoute[] {
-  const base = String(Reflect.getMetadata(PATH_METADATA, controller) ?? '');
+  const version = Reflect.getMetadata(VERSION_METADATA, controller) as string | undefined;
+  const base = `${version === undefined ? '' : `v${version}/`}${String(Reflect.getMetadata(PATH_METADATA, controller) ?? '')}`;
   const prototype = controller.prototype as Record<string, unknown>;
   return Object.getOwnPropertyNames(prototype).flatMap((operationId) => {
     const handler = prototype[operationId];

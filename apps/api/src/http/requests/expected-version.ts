@@ -1,11 +1,11 @@
 import { createParamDecorator, type ExecutionContext } from '@nestjs/common';
 import type { FastifyRequest } from 'fastify';
+import type { ExpectedRevision } from '@endfloat/workshop';
 import { HttpProblem } from '../problems/http-problem.js';
 import { addRules } from './route-rules.js';
 
-/** The versions an If-Match header admits. */
-export type ExpectedVersion =
-  { readonly kind: 'any' } | { readonly kind: 'oneOf'; readonly versions: ReadonlySet<number> };
+/** The versions an If-Match header admits, as use cases take it. */
+export type ExpectedVersion = ExpectedRevision;
 
 /** One entity tag; ours are `"<version>"` or `"<version>.<representation>"`. */
 const entityTag = /\s*(?:(W\/)?"([\u0021\u0023-\u007E]*)")\s*(?:,|$)/uy;
@@ -42,17 +42,6 @@ export function readEntityTags(
     tags.push({ isWeak: found[1] !== undefined, text: found[2] ?? '' });
   }
   return tags;
-}
-
-/**
- * The version that a change is made from, given the current one.
- * The write itself must check it again: between this look and the write another change may come.
- *
- * @throws HttpProblem `version-mismatch` where the caller saw another version
- */
-export function versionToChange(expected: ExpectedVersion, current: number): number {
-  if (expected.kind === 'any' || expected.versions.has(current)) return current;
-  throw new HttpProblem('version-mismatch');
 }
 
 const readParameter = createParamDecorator((_data: undefined, context: ExecutionContext) =>
