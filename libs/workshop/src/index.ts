@@ -15,4 +15,14 @@ export * from './fleet/import-fleet-history.use-case.js';
 /** Texts for people, made from stable codes at the edge. */
 export { renderText } from '@endfloat/catalogue';
 export * from './intake/odometer.use-case.js';
+export * from './jobs/take-complaint.use-case.js';
+export * from './jobs/open-job.use-case.js';
+export * from './jobs/work-lines.use-case.js';
+export * from './jobs/estimates.use-case.js';
+export * from './jobs/record-proof.use-case.js';
+export * from './jobs/release-job.use-case.js';
+export * from './jobs/required-proof.js';
+export * from './comeback/settle-comeback.use-case.js';
+export * from './comeback/close-watch-windows.use-case.js';
 export { odometerSegmentCauses, odometerUnits } from '@endfloat/wear';
+export type { ComebackRecord } from './comeback/propose-comebacks.js';

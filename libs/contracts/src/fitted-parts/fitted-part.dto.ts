@@ -23,8 +23,8 @@ export class FittedPartContent {
   @TextField({
     description: 'Where on the vehicle, as the kind of part names its places.',
     max: 64,
-    pattern: textPatterns.catalogueId,
-    example: 'engine',
+    pattern: '^[A-Za-z][A-Za-z0-9-]*$',
+    example: 'intake',
   })
   position!: string;
 

@@ -152,7 +152,11 @@ export class CorrectFittedPartUseCase {
       correctRecord(
         tx.fittedParts,
         'part',
-        { id: command.id, expected: command.expected, content: (now: FittedPart) => ({ ...now, ...command.part }) },
+        {
+          id: command.id,
+          expected: command.expected,
+          content: (now: FittedPart) => ({ ...now, ...command.part }),
+        },
         stamp,
       ),
     );

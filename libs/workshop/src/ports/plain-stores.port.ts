@@ -38,7 +38,7 @@ export interface PersonalRecordStore {
   erase(ids: readonly string[], by: string, at: string, reason: string): Promise<number>;
 }
 
-export const windowEndings = ['days', 'distance', 'comeback'] as const;
+export const windowEndings = ['days', 'distance'] as const;
 export type WindowEnding = (typeof windowEndings)[number];
 
 export interface WatchWindowEnd {

@@ -62,6 +62,12 @@ export interface Complaint {
   readonly reproduced: boolean | null;
   readonly stopScrewMovedByOthers: boolean | null;
   readonly reportedByDriver: boolean;
+  /** component types the complaint points to, as the desk was told; may be empty */
+  readonly components: readonly string[];
+  /** the customer says that it began after a repair */
+  readonly beganAfterRepair: boolean;
+  /** distance then, where the odometer could be relied on */
+  readonly distanceKm: string | null;
 }
 
 export const workActions = [
@@ -76,6 +82,15 @@ export const workActions = [
   'other',
 ] as const;
 export type WorkAction = (typeof workActions)[number];
+/** What somebody may want to turn a protected stop for; the last two are never allowed. */
+export const protectedPurposes = [
+  'movedByOthers',
+  'vacuumAtPort',
+  'afterOverhaul',
+  'toSetSwitch',
+  'toSetIdle',
+] as const;
+export type ProtectedPurpose = (typeof protectedPurposes)[number];
 export const workLineStates = ['planned', 'done', 'dropped'] as const;
 export type WorkLineState = (typeof workLineStates)[number];
 
@@ -102,7 +117,8 @@ export interface WorkLine {
   /** an adjustment: from what, to what */
   readonly from: string | null;
   readonly to: string | null;
-  /** why a protected item was touched */
+  /** what a protected item was touched for, and why */
+  readonly protectedPurpose: ProtectedPurpose | null;
   readonly protectedReason: string | null;
   readonly part: PartUsed | null;
 }
@@ -143,7 +159,7 @@ export interface Consent {
   readonly declinedWork: string | null;
 }
 
-export const proofOutcomes = ['passed', 'failed', 'notTested'] as const;
+export const proofOutcomes = ['passed', 'failed', 'notTested', 'notFitted'] as const;
 export type ProofOutcome = (typeof proofOutcomes)[number];
 export interface ProofPoint {
   /** id of the catalogue's proof points: linkage and pedal, visual, and the points of the road test */
@@ -191,6 +207,8 @@ export interface Comeback {
   /** class of the catalogue's attribution list, once a person has attributed it */
   readonly attribution: ComebackAttribution | null;
   readonly reasons: readonly ComebackReason[];
+  /** 0 to 1: an order of likelihood, not a probability */
+  readonly likeness: string;
   readonly daysSinceRelease: number;
   /** null where distance is unreliable */
   readonly kmSinceRelease: string | null;
