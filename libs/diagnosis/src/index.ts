@@ -22,3 +22,4 @@ export * from './learning/what-a-case-teaches.js';
 export * from './learning/learn-from-cases.js';
 export * from './learning/tables-from-learned.js';
 export * from './learning/learned-interval.js';
+export * from './published-cases/diagnosis-published-cases.js';

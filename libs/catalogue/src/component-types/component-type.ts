@@ -19,7 +19,7 @@ export interface DefaultDoubt {
   readonly repeatability: Quantity | null;
   /** degrees of freedom behind `repeatability`; a judged value is worth few (JCGM 100, G.4.2) */
   readonly repeatabilityDegreesOfFreedom: number | null;
-  /** standard uncertainty of mounting and angle; does not average out */
+  /** standard uncertainty of mounting and angle; does not average out; zero where none is needed, null where not known */
   readonly setUp: Quantity | null;
   readonly evidence: Evidence;
 }
@@ -36,6 +36,8 @@ export interface Characteristic {
   readonly trend: TrendKind;
   /** a reading outside is stored and stays unjudged until somebody confirms it */
   readonly plausible: { readonly lowest: Quantity; readonly highest: Quantity } | null;
+  /** what the quantity cannot fall below, for a clearance zero; null where it can be anything */
+  readonly lowestPossible: Quantity | null;
   readonly doubt: DefaultDoubt | null;
   /** readings of one inspection that are averaged */
   readonly readingsAdvised: number;

@@ -27,7 +27,10 @@ interface NumberGiven {
   readonly resultKind?: 'number' | 'bladePair';
 }
 
-/** A measured characteristic; the plausible range is in the canonical unit of its kind. */
+/**
+ * A measured characteristic; the plausible range is in the canonical unit of its kind. Where the range begins at zero the
+ * quantity cannot be negative.
+ */
 export function measured(
   id: string,
   name: string,
@@ -44,6 +47,7 @@ export function measured(
     wearDirection: given.wears,
     trend: given.trend,
     plausible: { lowest: { value: given.lowest, unit }, highest: { value: given.highest, unit } },
+    lowestPossible: given.lowest === '0' ? { value: '0', unit } : null,
     doubt: given.doubt ?? null,
     readingsAdvised: given.readingsAdvised ?? 1,
   };
@@ -60,6 +64,7 @@ export function observed(id: string, name: string, resultKind: 'yesNo' | 'grade'
     wearDirection: 'none',
     trend: 'state',
     plausible: null,
+    lowestPossible: null,
     doubt: null,
     readingsAdvised: 1,
   };

@@ -8,7 +8,7 @@ const gas = (id: string, name: string, highest: string, repeatability: string | 
     trend: 'state',
     lowest: '0',
     highest,
-    ...(repeatability === null ? {} : { doubt: doubt(quantity(repeatability, '%'), null) }),
+    ...(repeatability === null ? {} : { doubt: doubt(quantity(repeatability, '%'), quantity('0', '%')) }),
   });
 const carbonMonoxide = (id: string, name: string) => gas(id, name, '15', '0.05');
 const hydrocarbons = (id: string, name: string) => gas(id, name, '2', null);
@@ -27,12 +27,13 @@ export const engine: ComponentType = {
     observed('intake-leak', 'leak found in the intake'),
     observed('purge-pinch-changes-idle', 'idle changes when the purge hose is pinched'),
     observed('idle-air-valve-reacts', 'idle air valve reacts'),
+    // needle flicker of 0.5 kPa on a full-range gauge, rectangular: judgement
     measured('manifold-vacuum', 'manifold vacuum at hot idle', 'vacuum', {
       wears: 'down',
       trend: 'drift',
       lowest: '0',
       highest: '95',
-      doubt: doubt(quantity('0.5', 'kPa'), null),
+      doubt: doubt(quantity('0.29', 'kPa'), quantity('0', 'kPa')),
     }),
     measured(
       'coolant-sensor-difference',
@@ -43,7 +44,7 @@ export const engine: ComponentType = {
         trend: 'state',
         lowest: '-120',
         highest: '120',
-        doubt: doubt(quantity('1', 'K'), null),
+        doubt: doubt(quantity('1', 'K'), quantity('0', 'K')),
       },
     ),
     measured('base-timing', 'base ignition timing before top dead centre', 'angle', {
@@ -51,14 +52,14 @@ export const engine: ComponentType = {
       trend: 'state',
       lowest: '-30',
       highest: '60',
-      doubt: doubt(quantity('0.5', 'deg'), null),
+      doubt: doubt(quantity('0.5', 'deg'), quantity('0', 'deg')),
     }),
     measured('base-idle', 'base idle speed', 'rotationalSpeed', {
       wears: 'none',
       trend: 'state',
       lowest: '200',
       highest: '4000',
-      doubt: doubt(quantity('10', '{rev}/min'), null),
+      doubt: doubt(quantity('10', '{rev}/min'), quantity('0', '{rev}/min')),
     }),
     carbonMonoxide('exhaust-co-idle', 'carbon monoxide at idle'),
     carbonMonoxide('exhaust-co-raised-idle', 'carbon monoxide at raised idle'),
@@ -69,14 +70,14 @@ export const engine: ComponentType = {
       trend: 'state',
       lowest: '0.5',
       highest: '2',
-      doubt: doubt(quantity('0.005', '1'), null),
+      doubt: doubt(quantity('0.005', '1'), quantity('0', '1')),
     }),
     measured('cylinder-compression', 'compression pressure of one cylinder', 'gaugePressure', {
       wears: 'down',
       trend: 'drift',
       lowest: '0',
       highest: '3500',
-      doubt: doubt(quantity('20', 'kPa'), null),
+      doubt: doubt(quantity('20', 'kPa'), quantity('0', 'kPa')),
       readingsAdvised: 2,
     }),
     measured('coolant-freezing-point', 'freezing point of the coolant', 'temperature', {
@@ -84,7 +85,7 @@ export const engine: ComponentType = {
       trend: 'state',
       lowest: '-70',
       highest: '10',
-      doubt: doubt(quantity('0.5', 'K'), null),
+      doubt: doubt(quantity('0.5', 'K'), quantity('0', 'K')),
     }),
   ],
 };

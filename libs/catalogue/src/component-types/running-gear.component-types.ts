@@ -18,7 +18,7 @@ const play = (
     trend: 'wear',
     lowest: '0',
     highest,
-    doubt: doubt(quantity(repeatability, 'mm'), null),
+    doubt: doubt(quantity(repeatability, 'mm'), quantity('0', 'mm')),
     readingsAdvised: 2,
   });
 
@@ -28,7 +28,7 @@ const thickness = (id: string, name: string, highest: string): Characteristic =>
     trend: 'wear',
     lowest: '0',
     highest,
-    doubt: doubt(quantity('0.2', 'mm'), null),
+    doubt: doubt(quantity('0.2', 'mm'), quantity('0', 'mm')),
     readingsAdvised: 2,
   });
 
@@ -106,7 +106,7 @@ export const steering: ComponentType = {
       trend: 'drift',
       lowest: '-50',
       highest: '50',
-      doubt: doubt(quantity('0.3', 'mm'), null),
+      doubt: doubt(quantity('0.3', 'mm'), quantity('0', 'mm')),
     }),
     observed('kingpin-grade', 'kingpin or swivel pin', 'grade'),
   ],
@@ -134,7 +134,7 @@ export const headlamp: ComponentType = {
       trend: 'state',
       lowest: '-0.1',
       highest: '0.2',
-      doubt: doubt(quantity('0.1', '%'), null),
+      doubt: doubt(quantity('0.1', '%'), quantity('0', '%')),
     }),
   ],
 };

@@ -28,12 +28,13 @@ export const throttleHousing: ComponentType = {
     shaftPlay('shaft-radial-play-lower', 'radial play at the lower end, total indicator reading'),
     shaftPlay('shaft-radial-play-upper', 'radial play at the upper end, total indicator reading'),
     shaftPlay('shaft-axial-play', 'axial play, total indicator reading'),
+    // needle flicker of 0.3 kPa on a low-range gauge, rectangular: judgement
     measured('purge-port-vacuum-idle', 'vacuum at the purge port, hot idle', 'vacuum', {
       wears: 'none',
       trend: 'state',
       lowest: '0',
       highest: '80',
-      doubt: doubt(quantity('0.3', 'kPa'), null),
+      doubt: doubt(quantity('0.17', 'kPa'), quantity('0', 'kPa')),
     }),
     observed('purge-port-vacuum-off-idle', 'vacuum appears at the purge port just off idle'),
     observed('stop-screw-grips-paper', 'stop screw just grips a strip of paper'),
@@ -42,7 +43,7 @@ export const throttleHousing: ComponentType = {
       trend: 'drift',
       lowest: '0',
       highest: '1.5',
-      doubt: doubt(quantity('0.010', 'mm'), null),
+      doubt: doubt(quantity('0.010', 'mm'), quantity('0', 'mm')),
       resultKind: 'bladePair',
     }),
     measured(
@@ -54,7 +55,7 @@ export const throttleHousing: ComponentType = {
         trend: 'drift',
         lowest: '0',
         highest: '200',
-        doubt: doubt(quantity('0.1', 'Ohm'), null),
+        doubt: doubt(quantity('0.1', 'Ohm'), quantity('0', 'Ohm')),
       },
     ),
     observed('idle-switch-open-over-range', 'open idle switch reads over-range'),

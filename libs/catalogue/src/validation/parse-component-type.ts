@@ -72,7 +72,7 @@ const CHARACTERISTIC = [
   'wearDirection',
   'trend',
 ];
-const CHARACTERISTIC_OPTIONAL = ['plausible', 'doubt', 'readingsAdvised'];
+const CHARACTERISTIC_OPTIONAL = ['plausible', 'lowestPossible', 'doubt', 'readingsAdvised'];
 
 function readCharacteristic(data: unknown, at: string, report: Report): Characteristic {
   const record = readRecord(data, at, CHARACTERISTIC, CHARACTERISTIC_OPTIONAL, report) ?? {};
@@ -96,6 +96,10 @@ function readCharacteristic(data: unknown, at: string, report: Report): Characte
     wearDirection: readOneOf(record['wearDirection'], wearDirections, `${at}/wearDirection`, report),
     trend: readOneOf(record['trend'], trendKinds, `${at}/trend`, report),
     plausible: readPlausible(record['plausible'], quantityKind, `${at}/plausible`, report),
+    lowestPossible:
+      quantityKind === null || record['lowestPossible'] === undefined || record['lowestPossible'] === null
+        ? null
+        : readQuantity(record['lowestPossible'], quantityKind, `${at}/lowestPossible`, report),
     doubt: readDoubt(record['doubt'], quantityKind, `${at}/doubt`, report),
     readingsAdvised:
       record['readingsAdvised'] === undefined

@@ -8,7 +8,7 @@
  * @throws RangeError on a value outside 0 to 1
  * @source Pearl (1988), Probabilistic Reasoning in Intelligent Systems, section 4.3.2
  * @oracle fever table of Russell & Norvig, Artificial Intelligence: a Modern Approach
- * @example noisyOrProbability(0, [0.8, 0.5]) // => 0.9
+ * @example noisyOrProbability(0, [0.5, 0.5]) // => 0.75
  */
 export function noisyOrProbability(leak: number, strengths: readonly number[]): number {
   let fails = 1 - leak;
