@@ -34,7 +34,10 @@ describe('the default doubt of a dial reading of shaft play', () => {
   it('by hand: a mean of three with the same scatter has 20/sqrt(3) in place of 20 um, 21.0 um together', () => {
     // Three readings 0.02 mm apart scatter by exactly 0.02 mm, so pooling leaves the repeatability at 20 um.
     const budget = budgetOf(['0.12', '0.14', '0.16'].map((value) => ({ value, unit: 'mm' })));
-    expect(budget).toMatchObject({ kind: 'known', standardUncertainty: expect.closeTo(0.02102, 5) as number });
+    expect(budget).toMatchObject({
+      kind: 'known',
+      standardUncertainty: expect.closeTo(0.02102, 5) as number,
+    });
   });
 });
 
