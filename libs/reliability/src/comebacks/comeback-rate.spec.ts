@@ -77,7 +77,7 @@ describe('comebackRate', () => {
       comebackRate([outcome('running', true, 'onlyInsideWindow'), outcome('elapsed', false, 'neverSince')]),
     ).toEqual({
       kind: 'insufficientData',
-      counted: 'jobsWithElapsedWindow',
+      of: 'jobsWithElapsedWindow',
       needed: 1,
       got: 0,
       value: null,

@@ -64,7 +64,7 @@ export type ComebackRate = ComebackCounts &
       }
     | {
         readonly kind: 'insufficientData';
-        readonly counted: 'jobsWithElapsedWindow';
+        readonly of: 'jobsWithElapsedWindow';
         readonly needed: 1;
         readonly got: 0;
         readonly value: null;
@@ -100,7 +100,7 @@ export function comebackRate(jobs: readonly JobOutcome[], confidence = 0.95): Co
   const interval = wilsonInterval({ successes: counts.events, trials: counts.atRisk }, confidence);
   if (interval.kind !== 'estimated') {
     const none = {
-      counted: 'jobsWithElapsedWindow',
+      of: 'jobsWithElapsedWindow',
       needed: 1,
       got: 0,
       value: null,
