@@ -197,3 +197,14 @@ export {
 } from './survival/life-estimates.js';
 export { profileQuantileLimits, profileShapeLimits } from './survival/profile-limits.js';
 export { weibayes, type WeibayesOutcome } from './survival/weibayes.js';
+// recurrence
+export type { RecurrenceSample } from './recurrence/recurrence-sample.js';
+export {
+  meanCumulativeFunction,
+  recurrenceLimitForms,
+  type NoRecurrences,
+  type RecurrenceCurve,
+  type RecurrenceLimitForm,
+  type RecurrenceOptions,
+  type RecurrenceOutcome,
+} from './recurrence/mean-cumulative-function.js';

@@ -76,34 +76,47 @@ export function fitLifeDistribution(family: LifeFamily, sample: LifeSample): Lif
   requireLifeSample(sample);
   const lives = toLogLives(sample);
   const parameters = family === 'exponential' ? 1 : 2;
-  if (lives.zeroLives > 0) return { kind: 'zeroLives', count: lives.zeroLives };
-  if (lives.events < parameters) return insufficientData('events', parameters, lives.events);
-  const { events } = lives;
-  if (!lives.outlived) return { kind: 'noMaximum', reason: 'nothingOutlived', events };
-  if (lives.oneLifeFitsAll && parameters === 2)
-    return { kind: 'noMaximum', reason: 'oneLifeFitsAll', events };
+  const obstacle = obstacleOf(lives, parameters);
+  if (obstacle !== null) return obstacle;
   const start = Math.log(lives.roughMean);
   const standard = standardFamilyOf(family);
   const found =
-    family === 'exponential'
+    parameters === 1
       ? maximiseByNewton(inLocation(lives, standard, 0), [start])
       : maximiseByNewton(inBothParameters(lives, standard), [start, 0]);
   if (found.kind !== 'found') return found;
-  const [mu = 0, logSigma = 0] = found.at;
-  const [[muMu = 0, muLogSigma = 0] = [], [, logSigmaLogSigma = 0] = []] = found.inverseCurvature;
+  const { mu, logSigma, covariance } = parametersOf(found.at, found.inverseCurvature);
   // Standard errors beyond a factor of e¹⁰ in sigma or a thousand sigmas in mu come only from a vanishing slope.
-  const flat = logSigmaLogSigma > 100 || muMu > 1e6 * Math.exp(2 * logSigma);
-  if (flat) return { kind: 'noMaximum', reason: 'flat', events };
+  const flat = covariance.logSigmaLogSigma > 100 || covariance.muMu > 1e6 * Math.exp(2 * logSigma);
+  if (flat) return { kind: 'noMaximum', reason: 'flat', events: lives.events };
   return {
     kind: 'estimated',
     family,
     mu,
     sigma: Math.exp(logSigma),
-    covariance: { muMu, muLogSigma, logSigmaLogSigma },
+    covariance,
     logLikelihood: found.value,
     akaike: 2 * parameters - 2 * found.value,
     units: lives.units,
-    events,
+    events: lives.events,
     convergence: found.convergence,
   };
+}
+
+/** What can be seen before any search to stand in the way of a maximum. */
+function obstacleOf(lives: LogLives, parameters: number): ZeroLives | NoMaximum | InsufficientData | null {
+  const { zeroLives, events, outlived, oneLifeFitsAll } = lives;
+  if (zeroLives > 0) return { kind: 'zeroLives', count: zeroLives };
+  if (events < parameters) return insufficientData('events', parameters, events);
+  if (!outlived) return { kind: 'noMaximum', reason: 'nothingOutlived', events };
+  if (oneLifeFitsAll && parameters === 2) return { kind: 'noMaximum', reason: 'oneLifeFitsAll', events };
+  return null;
+}
+
+/** The optimiser's answer by name; a family with one parameter has ln sigma = 0 without spread. */
+function parametersOf(
+  [mu = 0, logSigma = 0]: readonly number[],
+  [[muMu = 0, muLogSigma = 0] = [], [, logSigmaLogSigma = 0] = []]: readonly (readonly number[])[],
+): { mu: number; logSigma: number; covariance: LifeCovariance } {
+  return { mu, logSigma, covariance: { muMu, muLogSigma, logSigmaLogSigma } };
 }

@@ -29,6 +29,15 @@ export interface LogLives {
   readonly roughMean: number;
 }
 
+function kindOf(lower: number, upper: number): number {
+  if (upper === Infinity) return RIGHT;
+  return lower === 0 ? LEFT : BETWEEN;
+}
+
+/** What a row tells beyond its entry: its age at the end, or the middle of its interval, less the entry age. */
+const roughTime = (lower: number, upper: number, entryAge: number): number =>
+  (upper === Infinity ? lower : (lower + upper) / 2) - entryAge;
+
 export function toLogLives(sample: LifeSample): LogLives {
   const size = sample.lower.length;
   const kinds = new Uint8Array(size);
@@ -55,8 +64,8 @@ export function toLogLives(sample: LifeSample): LogLives {
     outlived ||= exact || lower > entryAge;
     sums.greatestLower = Math.max(sums.greatestLower, lower);
     sums.leastUpper = Math.min(sums.leastUpper, upper);
-    sums.total += weight * ((upper === Infinity ? lower : (lower + upper) / 2) - entryAge);
-    kinds[kept] = exact ? EXACT : upper === Infinity ? RIGHT : lower === 0 ? LEFT : BETWEEN;
+    sums.total += weight * roughTime(lower, upper, entryAge);
+    kinds[kept] = exact ? EXACT : kindOf(lower, upper);
     low[kept] = Math.log(lower);
     high[kept] = Math.log(upper);
     entry[kept] = Math.log(entryAge);
