@@ -188,7 +188,7 @@ export function assessRepairOrReplace(input: AssessmentInput): Assessment {
       frame.guarded.map((option) => unpriced(option, common)),
     );
   const candidates = frame.guarded.flatMap((option) => option.candidates);
-  const model = pricedModel(moneyFreeModel(beliefs, candidates), candidates, common);
+  const model = pricedModel(moneyFreeModel(beliefs, candidates), candidates, common, true);
   const withoutCost = frame.guarded
     .filter((option) => option.candidates.length === 0)
     .map((option) => unpriced(option, option.problems));

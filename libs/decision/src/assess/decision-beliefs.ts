@@ -11,8 +11,10 @@ import type { EstimatedRate } from '../belief/rate-belief.js';
 import { populationWeights, wearBelief } from '../belief/wear-belief.js';
 import type { WearReading } from '../belief/wear-belief.js';
 import { criterionWear, stepsAtNodes, wearNodes, wearShare } from '../belief/wear-grid.js';
-import { hatWeights } from '../grid/hat-weights.js';
+import { hatWeights, withoutFaint } from '../grid/hat-weights.js';
 import { gammaShortfall } from '../grid/shortfall.js';
+import { startingPlaces } from '../look-ahead/look-ahead-world.js';
+import type { RenewalInWorld } from '../look-ahead/look-ahead-world.js';
 import { exp, logistic } from '../portable/elementary.js';
 import type { RepairCandidate } from '../pricing/repair-candidate.js';
 import type { AssessmentInput } from '../terms/assessment-input.js';
@@ -80,9 +82,9 @@ function plannedVisits(steps: number, stepKm: number, intervalKm: number | null)
 
 /** Increments of one step without the empty tail. */
 function incrementsOf(meanRise: number, scale: number): Float64Array {
-  const weights = hatWeights(wearNodes, gammaShortfall(meanRise, scale));
+  const weights = withoutFaint(hatWeights(wearNodes, gammaShortfall(meanRise, scale)));
   let length = weights.length;
-  while (length > 1 && weights[length - 1]! < 1e-13) length -= 1;
+  while (length > 1 && weights[length - 1] === 0) length -= 1;
   return weights.slice(0, length);
 }
 
@@ -167,6 +169,7 @@ export function keptWearChances(
 export interface FittedStart {
   readonly start: Float64Array;
   readonly rates: Float64Array;
+  readonly places: Pick<RenewalInWorld, 'places' | 'weights'>;
   readonly features: (earlierComebacks: number) => Float64Array;
 }
 
@@ -194,9 +197,11 @@ export function fittedStart(beliefs: DecisionBeliefs, candidate: RepairCandidate
           tables.functionalWidth,
         );
   const arrivalStep = start.reduce((sum, weight, i) => sum + weight * stepsAtNodes[i]![1], 0);
+  const rates = populationRateWeights(beliefs.rates, population.rate);
   return {
     start,
-    rates: populationRateWeights(beliefs.rates, population.rate),
+    rates,
+    places: startingPlaces(start, rates),
     features: (earlierComebacks) =>
       comebackFeatures(
         {

@@ -90,12 +90,14 @@ export function moneyFreeModel(
  * @param model       the part without prices
  * @param candidates  the same candidates, possibly at other prices
  * @param prices      common prices
+ * @param withSpread  second moments of the costs too
  * @returns the solved model, or null where no candidate renews the part
  */
 export function pricedModel(
   model: MoneyFreeModel,
   candidates: readonly RepairCandidate[],
   prices: CommonPrices,
+  withSpread: boolean,
 ): DecisionModel | null {
   const { beliefs, kept } = model;
   const declined = beliefs.input.consent.declinedActions;
@@ -125,11 +127,10 @@ export function pricedModel(
         comeback: comebackLater,
         comebackAgain: comebackLaterAgain,
         repeatCost: warrantyRepeatCost(candidate, prices),
-        start: fitted.start,
-        rates: fitted.rates,
+        ...fitted.places,
       }),
     ),
     plannedVisit: beliefs.plannedVisit,
   };
-  return { beliefs, kept, renewals, prices, candidates, world, ahead: solveLookAhead(world) };
+  return { beliefs, kept, renewals, prices, candidates, world, ahead: solveLookAhead(world, withSpread) };
 }

@@ -86,16 +86,12 @@ export function keptProspect(
 /** Prospect of a renewing candidate; the wear and rate of the old part have no bearing on it. */
 export function renewedProspect(model: DecisionModel, renewal: RenewalBelief): Prospect {
   const { ahead, world, beliefs } = model;
-  const nodes = wearNodes.length;
-  const { start, rates } = renewal.fitted;
+  const { places, weights } = renewal.fitted.places;
   let mean = 0;
   let square = 0;
-  for (let r = 0; r < rates.length; r += 1) {
-    for (let i = 0; i < nodes; i += 1) {
-      const weight = rates[r]! * start[i]!;
-      mean += weight * ahead.afterRepair[r * nodes + i]!;
-      square += weight * ahead.afterRepairSquare[r * nodes + i]!;
-    }
+  for (let k = 0; k < places.length; k += 1) {
+    mean += weights[k]! * ahead.afterRepair[places[k]!]!;
+    square += weights[k]! * ahead.afterRepairSquare[places[k]!]!;
   }
   const held = { mean, square };
   const comeback = beliefs.input.occasion === 'serviceVisit' ? renewal.comebackLater : renewal.comebackNow;
@@ -139,12 +135,14 @@ function add(sums: Sums, weight: number, prospect: Prospect): number {
  * @param model      the solved model
  * @param candidate  one of its candidates
  * @param wear       weights over the wear now
+ * @param everywhere cost by wear node too, also where the wear has no weight
  * @returns expected cost, second moment, parts of the cost, and cost by wear node where it depends on the present wear
  */
 export function evaluateCandidate(
   model: DecisionModel,
   candidate: RepairCandidate,
   wear: Float64Array,
+  everywhere: boolean,
 ): EvaluatedCandidate {
   const immediate = immediateCost(model, candidate);
   const sums: Sums = { comeback: 0, failed: 0, held: 0, future: 0, mean: 0, square: 0 };
@@ -155,6 +153,7 @@ export function evaluateCandidate(
     model.beliefs.rateWeights.forEach((rateWeight, rate) => {
       if (rateWeight === 0) return;
       for (let node = 0; node < wear.length; node += 1) {
+        if (!everywhere && wear[node] === 0) continue;
         const prospect = keptProspect(model, action, rate, node);
         byNode[node] = byNode[node]! + rateWeight * add(sums, rateWeight * wear[node]!, prospect);
       }

@@ -26,18 +26,20 @@ export function byCost(a: EvaluatedCandidate, b: EvaluatedCandidate): number {
  * @param model    the solved model
  * @param options  those that have a candidate in it, with the guards that remove them
  * @param wear     weights over the wear now
+ * @param everywhere  costs by wear node too; without it they hold only where the wear has weight
  * @returns options, cheapest first
  */
 export function evaluateOptions(
   model: DecisionModel,
   options: readonly { readonly option: OptionTerms; readonly removedBy: readonly GuardCode[] }[],
   wear: Float64Array,
+  everywhere = true,
 ): readonly EvaluatedOption[] {
   return options
     .map(({ option, removedBy }): EvaluatedOption => {
       const [chosen, ...others] = model.candidates
         .filter((candidate) => candidate.optionId === option.optionId)
-        .map((candidate) => evaluateCandidate(model, candidate, wear))
+        .map((candidate) => evaluateCandidate(model, candidate, wear, everywhere))
         .sort(byCost);
       if (chosen === undefined) throw new RangeError(`option ${option.optionId} has no candidate`);
       return { option, removedBy, chosen, others };

@@ -86,9 +86,9 @@ export interface FlipQuestion {
 }
 
 function resolved(question: FlipQuestion, candidates: readonly RepairCandidate[], prices: CommonPrices) {
-  const model = pricedModel(question.model, candidates, prices);
+  const model = pricedModel(question.model, candidates, prices, false);
   if (model === null) throw new RangeError('a model that renews the part lost its renewals');
-  return costsOf(evaluateOptions(model, question.options, question.wear));
+  return costsOf(evaluateOptions(model, question.options, question.wear, false));
 }
 
 function candidateVariation(question: FlipQuestion, varied: EvaluatedOption): readonly Variation[] {
@@ -113,7 +113,7 @@ function candidateVariation(question: FlipQuestion, varied: EvaluatedOption): re
       now: partPrice,
       lower: isBest ? partPrice : 0,
       upper: isBest ? top : partPrice,
-      tolerance: 0.001,
+      tolerance: 3e-4 * Math.max(partPrice, 1),
       say: (value) => reportedAmount(value, currency),
       costs: (value) => withCandidate({ partPrice: value }),
     });
@@ -127,7 +127,7 @@ function candidateVariation(question: FlipQuestion, varied: EvaluatedOption): re
       now,
       lower: isBest ? now : 0,
       upper: isBest ? Math.max(LONGEST_LEAD_TIME, now) : now,
-      tolerance: 0.001,
+      tolerance: 0.005,
       say: (value) => reported(value, 'd'),
       costs: (value) => withCandidate({ leadTime: { ...leadTime, meanDays: value } }),
     });
@@ -145,7 +145,7 @@ function downtimeVariation(question: FlipQuestion): Variation {
     now,
     lower: 0,
     upper: DOWNTIME_FACTOR * Math.max(now, prices.labourPerHour),
-    tolerance: 0.001,
+    tolerance: 3e-4 * Math.max(now, prices.labourPerHour),
     say: (value) => {
       const amount = reportedAmount(value, beliefs.input.currency);
       return { ...amount, unit: `${amount.unit}/d` };

@@ -1,4 +1,4 @@
-import { hatWeights } from '../grid/hat-weights.js';
+import { hatWeights, withoutFaint } from '../grid/hat-weights.js';
 import { logNormalShortfall, normalShortfall } from '../grid/shortfall.js';
 import { exp } from '../portable/elementary.js';
 import type { LogNormalBelief } from '../tables/learned-tables.js';
@@ -10,7 +10,7 @@ export interface EstimatedRate {
   readonly standardError: number;
 }
 
-const STEPS = 8;
+const STEPS = 6;
 
 /**
  * Rates the look-ahead is solved for: none, then rising quadratically to two logarithmic standard deviations above the
@@ -39,9 +39,8 @@ export function rateNodes(
  * @returns weights that add up to one
  */
 export function populationRateWeights(nodes: Float64Array, population: LogNormalBelief): Float64Array {
-  return hatWeights(
-    nodes,
-    logNormalShortfall(population.median, population.logSd, logNormalMean(population)),
+  return withoutFaint(
+    hatWeights(nodes, logNormalShortfall(population.median, population.logSd, logNormalMean(population))),
   );
 }
 
@@ -54,5 +53,5 @@ export function populationRateWeights(nodes: Float64Array, population: LogNormal
  * @throws RangeError on an estimate that is not finite or a standard error below zero
  */
 export function estimatedRateWeights(nodes: Float64Array, estimate: EstimatedRate): Float64Array {
-  return hatWeights(nodes, normalShortfall(estimate.mean, estimate.standardError));
+  return withoutFaint(hatWeights(nodes, normalShortfall(estimate.mean, estimate.standardError)));
 }

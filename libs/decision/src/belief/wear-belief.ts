@@ -1,5 +1,5 @@
 import type { FunctionalEvidence } from '../comeback/comeback-predictor.js';
-import { hatWeights, normalised } from '../grid/hat-weights.js';
+import { hatWeights, normalised, withoutFaint } from '../grid/hat-weights.js';
 import { logNormalShortfall, normalShortfall } from '../grid/shortfall.js';
 import { exp, log, logistic } from '../portable/elementary.js';
 import type { LogNormalBelief } from '../tables/learned-tables.js';
@@ -27,9 +27,8 @@ const logDensity = ({ median, logSd }: LogNormalBelief, x: number): number => {
  * @returns weights that add up to one
  */
 export function populationWeights(population: LogNormalBelief): Float64Array {
-  return hatWeights(
-    wearNodes,
-    logNormalShortfall(population.median, population.logSd, logNormalMean(population)),
+  return withoutFaint(
+    hatWeights(wearNodes, logNormalShortfall(population.median, population.logSd, logNormalMean(population))),
   );
 }
 
@@ -52,19 +51,22 @@ export function wearBelief(
   functionalWidth: number,
 ): Float64Array {
   if (reading === null) return withFunctional(populationWeights(population), functional, functionalWidth);
-  const direct = hatWeights(wearNodes, normalShortfall(reading.share, reading.standardUncertainty));
+  const direct = withoutFaint(
+    hatWeights(wearNodes, normalShortfall(reading.share, reading.standardUncertainty)),
+  );
   if (reading.standardUncertainty === 0 || population.logSd === 0) return direct;
   // Relative to the greatest, so that a population far from the reading cannot underflow everywhere.
   const logs = Array.from(direct, (weight, i) =>
     weight === 0 ? -Infinity : log(weight) + logDensity(population, Math.max(wearNodes[i]!, 0.01)),
   );
   const greatest = Math.max(...logs);
-  const posterior = normalised(Float64Array.from(logs, (value) => exp(value - greatest)));
+  const posterior = withoutFaint(normalised(Float64Array.from(logs, (value) => exp(value - greatest))));
   return withFunctional(posterior, functional, functionalWidth);
 }
 
 function withFunctional(weights: Float64Array, functional: FunctionalEvidence, width: number): Float64Array {
   if (functional === 'none') return weights;
   const sign = functional === 'positive' ? 1 : -1;
-  return normalised(weights.map((weight, i) => weight * logistic((sign * (wearNodes[i]! - 1)) / width)));
+  const told = weights.map((weight, i) => weight * logistic((sign * (wearNodes[i]! - 1)) / width));
+  return withoutFaint(normalised(told));
 }

@@ -7,6 +7,9 @@ import { risingCoefficients } from './comeback-predictor.js';
 const DESIGN_PAIRS = 64;
 const DESIGN_SEED = 20;
 
+/** Designs already made; tables are never changed in place, so the same table has the same design. */
+const designs = new WeakMap<ComebackTable, readonly Float64Array[]>();
+
 /**
  * Lower triangle L with L L' = the matrix.
  *
@@ -66,7 +69,11 @@ export function drawCoefficients(
   const vectors: Float64Array[] = [];
   for (let pair = 0; pair < pairs; pair += 1) {
     const z = Float64Array.from(triangle, () => draws.normal());
-    const moved = triangle.map((row) => row.reduce((sum, value, k) => sum + value * z[k]!, 0));
+    const moved = triangle.map((row, i) => {
+      let sum = 0;
+      for (let k = 0; k <= i; k += 1) if (row[k] !== 0) sum += row[k]! * z[k]!;
+      return sum;
+    });
     for (const sign of [1, -1]) {
       const vector = Float64Array.from(table.mean, (mean, k) => mean + sign * moved[k]!);
       for (const k of risingCoefficients) vector[k] = Math.max(0, vector[k]!);
@@ -84,5 +91,9 @@ export function drawCoefficients(
  * @returns 128 vectors
  */
 export function coefficientDesign(table: ComebackTable): readonly Float64Array[] {
-  return drawCoefficients(table, DESIGN_PAIRS, seededDraws(DESIGN_SEED));
+  const known = designs.get(table);
+  if (known !== undefined) return known;
+  const design = drawCoefficients(table, DESIGN_PAIRS, seededDraws(DESIGN_SEED));
+  designs.set(table, design);
+  return design;
 }

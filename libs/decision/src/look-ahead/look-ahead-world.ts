@@ -17,9 +17,9 @@ export interface RenewalInWorld {
   readonly comebackAgain: number;
   /** cost of doing it again under its own warranty; null where a comeback is repaired by whatever is cheapest then */
   readonly repeatCost: number | null;
-  /** weights over the wear nodes, and over the rates */
-  readonly start: Float64Array;
-  readonly rates: Float64Array;
+  /** where the renewed part starts: places (rate x nodes + node) and their weights, which add up to one */
+  readonly places: Int32Array;
+  readonly weights: Float64Array;
 }
 
 /**
@@ -41,6 +41,29 @@ export interface LookAheadWorld {
   readonly renewals: readonly RenewalInWorld[];
   /** whether a planned visit falls on position 0, 1, ... steps - 1 */
   readonly plannedVisit: readonly boolean[];
+}
+
+/**
+ * Places and weights of a part that starts on wear nodes with a rate; places of no weight are left out.
+ *
+ * @param start  weights over the wear nodes
+ * @param rates  weights over the rates
+ * @returns places and weights of a `RenewalInWorld`
+ */
+export function startingPlaces(
+  start: Float64Array,
+  rates: Float64Array,
+): Pick<RenewalInWorld, 'places' | 'weights'> {
+  const places: number[] = [];
+  const weights: number[] = [];
+  rates.forEach((rateWeight, rate) =>
+    start.forEach((startWeight, node) => {
+      if (rateWeight * startWeight === 0) return;
+      places.push(rate * start.length + node);
+      weights.push(rateWeight * startWeight);
+    }),
+  );
+  return { places: Int32Array.from(places), weights: Float64Array.from(weights) };
 }
 
 /** First and second moment of a cost. */

@@ -70,17 +70,12 @@ export function renewalsAtPosition(
   afterRepair: Float64Array,
   afterRepairSquare: Float64Array,
 ): Pick<PositionCosts, 'renewed' | 'followUp'> {
-  const nodes = world.complaint.length;
-  const renewed = world.renewals.map(({ start, rates }): CostMoments => {
+  const renewed = world.renewals.map(({ places, weights }): CostMoments => {
     let mean = 0;
     let square = 0;
-    for (let r = 0; r < rates.length; r += 1) {
-      if (rates[r] === 0) continue;
-      for (let i = 0; i < nodes; i += 1) {
-        const weight = rates[r]! * start[i]!;
-        mean += weight * afterRepair[r * nodes + i]!;
-        square += weight * afterRepairSquare[r * nodes + i]!;
-      }
+    for (let k = 0; k < places.length; k += 1) {
+      mean += weights[k]! * afterRepair[places[k]!]!;
+      square += weights[k]! * afterRepairSquare[places[k]!]!;
     }
     return { mean, square };
   });
