@@ -208,3 +208,20 @@ export {
   type RecurrenceOptions,
   type RecurrenceOutcome,
 } from './recurrence/mean-cumulative-function.js';
+// replacement
+export { ageReplacement } from './replacement/age-replacement.js';
+export { ageReplacementCostRate } from './replacement/age-replacement-cost-rate.js';
+export { challengerRule } from './replacement/challenger-rule.js';
+export type { ChallengerDecision } from './replacement/challenger-rule.js';
+export { economicLife } from './replacement/economic-life.js';
+export type { EconomicLife, EconomicLifeOptions, HoldingPeriod } from './replacement/economic-life.js';
+export type { LifeDistribution } from './replacement/life-distribution.js';
+export { runToFailureReasons } from './replacement/replacement-costs.js';
+export type {
+  OptimalAge,
+  ReplacementCosts,
+  RunToFailure,
+  RunToFailureReason,
+} from './replacement/replacement-costs.js';
+export { weibullAgeReplacement } from './replacement/weibull-age-replacement.js';
+export type { WeibullLife } from './replacement/weibull-age-replacement.js';
