@@ -1,1 +1,2 @@
 export * from './comebacks/index.js';
+export * from './recurrence/index.js';

@@ -1,0 +1,2 @@
+export * from './fleet-recurrence.js';
+export * from './valve-seat.published-case.js';
