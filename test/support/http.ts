@@ -2,16 +2,16 @@ import { createHash } from 'node:crypto';
 import { Global, Module, type DynamicModule, type Provider } from '@nestjs/common';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import type { Caller, ShopRole } from '@endfloat/workshop';
+import { createApi } from '../../apps/api/src/create-api.js';
 import {
-  createApi,
   CredentialLookup,
-  ReadinessProbe,
-  usualApiSettings,
-  type ApiSettings,
   type StoredCredential,
-} from '@endfloat/api';
+} from '../../apps/api/src/http/access/credential-lookup.port.js';
+import { ReadinessProbe } from '../../apps/api/src/http/operation/readiness-probe.port.js';
+import { usualApiSettings, type ApiSettings } from '../../apps/api/src/http/settings.js';
 import type { InjectOptions } from 'light-my-request';
 import type { Logger } from 'pino';
+import { HealthModule } from '../../apps/api/src/http/operation/health.module.js';
 import { checkAnswer, documentOf } from './document-checker.js';
 
 /** Settings of tests: quiet, no limit in the way, a member outside the contract is an error. */
@@ -99,7 +99,7 @@ export async function openTrial(
   ];
   const module: DynamicModule = {
     module: TrialModule,
-    imports: extra.imports ?? [],
+    imports: [HealthModule, ...(extra.imports ?? [])],
     controllers: [...controllers],
     providers: ports,
     exports: [CredentialLookup, ReadinessProbe],

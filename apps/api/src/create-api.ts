@@ -57,13 +57,14 @@ export async function createApi({
   app.useGlobalFilters(new ProblemDetailsFilter());
   app.useGlobalInterceptors(new AnswerInterceptor(settings.strictAnswers));
   const fastify = app.getHttpAdapter().getInstance();
-  setStandingHeaders(fastify, settings.allowedOrigin);
+  const drain = app.get(Drain, { strict: false });
+  setStandingHeaders(fastify, settings.allowedOrigin, drain);
   await protect(fastify, settings);
   logRequests(fastify);
   admitRequests(fastify, {
     limits: new RateLimits(settings.rateLimits),
     lookup: app.get(CredentialLookup, { strict: false }),
-    drain: app.get(Drain, { strict: false }),
+    drain,
   });
   serveDocument(fastify, () => buildDocument(app, routes));
   await app.init();

@@ -13,7 +13,7 @@ export interface DecimalLimits {
 
 /** Text limits of an exact decimal number: no exponent, no leading zeros, no plus sign. */
 export function decimalText({
-  integerDigits = 11,
+  integerDigits = 9,
   scale = 9,
   signed = false,
 }: DecimalLimits = {}): TextLimits {

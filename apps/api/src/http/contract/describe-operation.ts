@@ -23,8 +23,6 @@ export function describeOperation(built: Operation, route: WalkedRoute, names: S
   const refusals = refusalsOf({
     isPublic,
     isWrite,
-    readsBody: body !== undefined,
-    hasPath: route.path.includes(':'),
     needsVersion: rules.needsVersion === true,
   });
   const described = {

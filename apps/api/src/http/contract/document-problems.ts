@@ -14,7 +14,7 @@ const headersOf: Readonly<Record<number, readonly string[]>> = {
 };
 
 /** Statuses that any request may be refused with. */
-const always = [400, 406, 414, 429, 431, 500, 503];
+const always = [400, 404, 406, 414, 429, 431, 500, 503];
 const withBody = [408, 409, 413, 415, 422];
 
 const nameOf = (status: number) => `Refused${status}`;
@@ -37,16 +37,13 @@ export function problemResponses(schema: string): Record<string, OpenAPIV3_1.Res
 /** What one operation may refuse with. */
 export function refusalsOf(operation: {
   readonly isPublic: boolean;
-  readonly readsBody: boolean;
-  readonly hasPath: boolean;
   readonly needsVersion: boolean;
   readonly isWrite: boolean;
 }): Record<string, OpenAPIV3_1.ReferenceObject> {
   const statuses = [
     ...always,
     ...(operation.isPublic ? [] : [401, 403]),
-    ...(operation.hasPath || !operation.isPublic ? [404] : []),
-    ...(operation.isWrite ? withBody : operation.readsBody ? withBody : [409]),
+    ...(operation.isWrite ? withBody : [409]),
     ...(operation.needsVersion ? [412, 428] : []),
   ];
   return Object.fromEntries(

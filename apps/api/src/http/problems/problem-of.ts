@@ -3,7 +3,7 @@ import { JsonFault } from '../requests/strict-json.js';
 import { isDatabaseAway } from './database-away.js';
 import { errorProblems } from './error-problems.js';
 import { HttpProblem } from './http-problem.js';
-import type { ProblemName } from './problem-types.js';
+import { problemTypes, type ProblemName } from './problem-types.js';
 
 /** What the server framework and Node's parser refuse, by their codes. */
 const frameworkCodes: Readonly<Record<string, ProblemName>> = {
@@ -20,6 +20,15 @@ const frameworkCodes: Readonly<Record<string, ProblemName>> = {
 };
 
 const retrySoon = { 'retry-after': '2' };
+
+/**
+ * The problem as a reading request is told it: what breaks a rule there is a parameter, since there is no body.
+ */
+export function problemOfRead(problem: HttpProblem): HttpProblem {
+  const { type, details } = problem;
+  if (problemTypes[type].status !== 422) return problem;
+  return new HttpProblem('invalid-parameter', { code: type, ...details });
+}
 
 /** Turns whatever was thrown into the one problem the caller is told. What nobody expected becomes `internal`. */
 export function problemOf(error: unknown): HttpProblem {

@@ -2,7 +2,7 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 import { exchangeOf } from '../requests/exchange.js';
 import { HttpProblem } from './http-problem.js';
 import { problemBody, problemMediaType } from './problem-body.js';
-import { problemOf } from './problem-of.js';
+import { problemOf, problemOfRead } from './problem-of.js';
 import { problemTypes } from './problem-types.js';
 
 /** Header fields of a good answer that make no sense on a refusal. */
@@ -11,7 +11,8 @@ const ofGoodAnswers = ['etag', 'location', 'link', 'content-disposition', 'prefe
 /** Answers with the problem that was thrown: the only way a refusal or a failure leaves the service. */
 export function sendProblem(error: unknown, request: FastifyRequest, reply: FastifyReply): void {
   const { traceId } = exchangeOf(request);
-  const problem = problemOf(error);
+  const isRead = request.method === 'GET' || request.method === 'HEAD';
+  const problem = isRead ? problemOfRead(problemOf(error)) : problemOf(error);
   const { status } = problemTypes[problem.type];
   if (status >= 500 && !(error instanceof HttpProblem))
     request.log.error({ err: error, traceId }, 'request failed');

@@ -39,8 +39,7 @@ export function admitRequests(fastify: FastifyInstance, gate: Gate): void {
   });
   fastify.addHook('onRequest', async (request, reply) => {
     if (request.routeOptions.config.rules?.isProbe === true) return;
-    if (gate.drain.isClosing)
-      throw new HttpProblem('shutting-down', { headers: { 'retry-after': '1', connection: 'close' } });
+    if (gate.drain.isClosing) throw new HttpProblem('shutting-down', { headers: { 'retry-after': '1' } });
     gate.limits.takeForAddress(request, reply);
     if (request.is404) return answerUnrouted(request, reply, routes);
     await admitCaller(request, reply, gate);
@@ -55,7 +54,7 @@ export function admitRequests(fastify: FastifyInstance, gate: Gate): void {
 }
 
 /** Header fields of every answer; a handler's answer may replace them. To be called before other hooks are added. */
-export function setStandingHeaders(fastify: FastifyInstance, allowedOrigin: string): void {
+export function setStandingHeaders(fastify: FastifyInstance, allowedOrigin: string, drain: Drain): void {
   fastify.addHook('onRequest', (request, reply, done) => {
     reply.headers({
       'cache-control': 'no-store',
@@ -63,6 +62,8 @@ export function setStandingHeaders(fastify: FastifyInstance, allowedOrigin: stri
       'access-control-allow-origin': allowedOrigin,
       'access-control-expose-headers': exposed,
     });
+    // A kept connection would hold up the end of the process.
+    if (drain.isDraining) reply.header('connection', 'close');
     done((request.raw.url ?? '').length > longestUrl ? new HttpProblem('uri-too-long') : undefined);
   });
 }

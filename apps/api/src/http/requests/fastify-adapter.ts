@@ -33,8 +33,9 @@ export class ProblemFastifyAdapter extends FastifyAdapter {
       disableRequestLogging: true,
       bodyLimit: settings.bodyLimit,
       requestTimeout: settings.requestTimeout,
-      handlerTimeout: settings.requestTimeout,
-      connectionTimeout: settings.requestTimeout + 5_000,
+      // The body is read within this time too, and its own limit is to be met first.
+      handlerTimeout: settings.requestTimeout + 5_000,
+      connectionTimeout: settings.requestTimeout + 10_000,
       trustProxy: settings.trustProxy,
       return503OnClosing: false,
       routerOptions: { maxParamLength: 128 },
