@@ -225,3 +225,64 @@ export type {
 } from './replacement/replacement-costs.js';
 export { weibullAgeReplacement } from './replacement/weibull-age-replacement.js';
 export type { WeibullLife } from './replacement/weibull-age-replacement.js';
+// stock levels
+export { croston, intermittentMethods } from './stock-levels/croston.js';
+export type { IntermittentForecast, IntermittentMethod } from './stock-levels/croston.js';
+export { expectedBackorders } from './stock-levels/expected-backorders.js';
+export type { NewsvendorCosts, NewsvendorLevel } from './stock-levels/newsvendor-costs.js';
+export { newsvendorNormal } from './stock-levels/newsvendor-normal.js';
+export { newsvendorPoisson, newsvendorPoissonCost } from './stock-levels/newsvendor-poisson.js';
+export { poissonBaseStock } from './stock-levels/poisson-base-stock.js';
+export type { BaseStock, BaseStockOutcome } from './stock-levels/poisson-base-stock.js';
+export { serviceMeasures } from './stock-levels/service-measure.js';
+export type { ServiceMeasure } from './stock-levels/service-measure.js';
+export { syntetosBoylan } from './stock-levels/syntetos-boylan.js';
+export { meanAtAge, type MeanAtAge } from './recurrence/curve-at-age.js';
+export {
+  meanCumulativeDifference,
+  type RecurrenceDifference,
+  type RecurrenceDifferenceOutcome,
+} from './recurrence/mean-cumulative-difference.js';
+export {
+  terminations,
+  type GroupedCounts,
+  type SingleSystem,
+  type Termination,
+} from './recurrence/process-spans.js';
+export { powerLawProcess, type PowerLawFit, type PowerLawOutcome } from './recurrence/power-law-process.js';
+export {
+  groupedPowerLawProcess,
+  type GroupedPowerLawFit,
+  type GroupedPowerLawOutcome,
+} from './recurrence/grouped-power-law-process.js';
+export {
+  pooledPowerLawProcess,
+  type PooledPowerLawFit,
+  type PooledPowerLawOutcome,
+} from './recurrence/pooled-power-law-process.js';
+export {
+  logLinearProcess,
+  type LogLinearFit,
+  type LogLinearOutcome,
+} from './recurrence/log-linear-process.js';
+export {
+  laplaceTrendTest,
+  powerLawTrendTest,
+  reverseArrangements,
+  type LaplaceTest,
+  type PowerLawTrendTest,
+  type ReverseArrangements,
+} from './recurrence/trend-tests.js';
+// inference: exact reasoning with few hypotheses
+export { bayesBinary } from './inference/bayes-binary.js';
+export type { BinaryTest, PosteriorOutcome } from './inference/bayes-binary.js';
+export { entropy } from './inference/entropy.js';
+export { informationGain } from './inference/information-gain.js';
+export type { InformationGain, TestedCase } from './inference/information-gain.js';
+export { noisyOr } from './inference/noisy-or.js';
+export { mostHypotheses, noisyOrPosterior } from './inference/noisy-or-posterior.js';
+export type {
+  NoisyOrFinding,
+  NoisyOrPosterior,
+  NoisyOrPosteriorOutcome,
+} from './inference/noisy-or-posterior.js';
