@@ -3,6 +3,7 @@ import { ShopModule } from './modules/shop/shop.module.js';
 import { CustomersModule } from './modules/customers/customers.module.js';
 import { FittedPartsModule } from './modules/fitted-parts/fitted-parts.module.js';
 import { HealthModule } from './http/operation/health.module.js';
+import { OffersModule } from './modules/offers/offers.module.js';
 import { VehiclesModule } from './modules/vehicles/vehicles.module.js';
 
 /** Adapters and use cases that whoever starts the process has made, for every module to inject. */
@@ -25,6 +26,7 @@ const resources: readonly (new () => object)[] = [
   ShopModule,
   CustomersModule,
   FittedPartsModule,
+  OffersModule,
 ];
 
 /** The whole interface over the given ports: at least `CredentialLookup` and `ReadinessProbe`. */

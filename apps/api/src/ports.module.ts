@@ -1,6 +1,7 @@
 import type { Provider } from '@nestjs/common';
 import {
   openDatabasePool,
+  Sha256Fingerprint,
   ShopConnections,
   SqlUnitOfWork,
   sqlReadiness,
@@ -8,7 +9,7 @@ import {
   UuidSource,
   type DatabasePoolSettings,
 } from '@endfloat/persistence';
-import { Clock, IdentifyCallerUseCase, IdSource, UnitOfWork } from '@endfloat/workshop';
+import { Clock, Fingerprint, IdentifyCallerUseCase, IdSource, UnitOfWork } from '@endfloat/workshop';
 import { CredentialLookup, type StoredCredential } from './http/access/credential-lookup.port.js';
 import { readKeyPrefix } from './http/access/key-prefix.js';
 import { ReadinessProbe } from './http/operation/readiness-probe.port.js';
@@ -60,6 +61,7 @@ export function openPorts(
       { provide: UnitOfWork, useValue: work },
       { provide: Clock, useValue: clock },
       { provide: IdSource, useValue: ids },
+      { provide: Fingerprint, useValue: new Sha256Fingerprint() },
       {
         provide: CredentialLookup,
         useValue: new ShopCredentialLookup(new IdentifyCallerUseCase(work, clock)),

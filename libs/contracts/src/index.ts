@@ -7,3 +7,4 @@ export * from './vehicles/index.js';
 export * from './shop/index.js';
 export * from './customers/index.js';
 export * from './fitted-parts/index.js';
+export * from './offers/index.js';

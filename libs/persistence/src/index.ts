@@ -3,6 +3,7 @@ export { ShopConnections, sqlState } from './connection/shop-connection.js';
 export { sqlReadiness } from './connection/sql-readiness.js';
 export { SqlUnitOfWork } from './repositories/sql-unit-of-work.repository.js';
 export { listShopIds } from './repositories/list-shops.js';
+export { Sha256Fingerprint } from './system/sha256-fingerprint.js';
 export { SystemClock } from './system/system-clock.js';
 export { UuidSource } from './system/uuid-source.js';
 export * from './embedded/index.js';

@@ -26,3 +26,5 @@ export * from './comeback/settle-comeback.use-case.js';
 export * from './comeback/close-watch-windows.use-case.js';
 export { odometerSegmentCauses, odometerUnits } from '@endfloat/wear';
 export type { ComebackRecord } from './comeback/propose-comebacks.js';
+export * from './decide/offers.use-case.js';
+export * from './decide/deliveries.use-case.js';

@@ -1,5 +1,6 @@
 export { Clock } from './clock.port.js';
 export { IdSource } from './id-source.port.js';
+export { Fingerprint } from './fingerprint.port.js';
 export { UnitOfWork, type ShopEvent, type ShopTransaction } from './unit-of-work.port.js';
 export type * from './record-store.port.js';
 export { windowEndings } from './plain-stores.port.js';

@@ -1,4 +1,10 @@
 import type { PartCondition } from '@endfloat/catalogue';
+import {
+  optionActions,
+  type Assessment as AssessmentResult,
+  type AssessmentOccasion,
+} from '@endfloat/decision';
+import type { OptionAction } from '@endfloat/decision';
 import type { Money } from '@endfloat/metrology';
 
 export interface AssessmentIdentity {
@@ -6,20 +12,85 @@ export interface AssessmentIdentity {
   readonly jobId: string | null;
   readonly fittedPartId: string | null;
 }
-/** Canonical input text, its hash and the result: enough to replay it anywhere. */
+
+/** One way to deal with the component that a person wants considered, with its tariff; null: the shop's usual one. */
+export interface OptionWish {
+  readonly action: OptionAction;
+  /** decimal text */
+  readonly labourHours: string | null;
+  /** days the van is away because of the work itself, decimal text */
+  readonly workshopDays: string | null;
+}
+
+/** What a person asked, as entered; null: as the shop's settings and tables say. */
+export interface AssessmentQuestion {
+  readonly vehicleId: string;
+  readonly jobId: string | null;
+  readonly componentType: string;
+  readonly position: string;
+  readonly occasion: AssessmentOccasion | null;
+  /** which wearing characteristic; null: the one that has worn most */
+  readonly characteristicId: string | null;
+  /** size of a part without wear and at which it no longer does its work, decimal text in the canonical unit */
+  readonly unwornSize: string | null;
+  readonly criterionSize: string | null;
+  readonly options: readonly OptionWish[] | null;
+  readonly declinedActions: readonly OptionAction[];
+  /** further readings were offered and nobody wanted them */
+  readonly furtherReadingsDeclined: boolean;
+  readonly labourPerHour: Money | null;
+  readonly downtimePerDay: Money | null;
+  readonly comebackHandling: Money | null;
+  readonly planningDistanceKm: string | null;
+  readonly serviceIntervalKm: string | null;
+  readonly isUsableWhileWaiting: boolean | null;
+  /** chance that the supplier refuses the old part, 0 to 1, decimal text */
+  readonly coreLossChance: string | null;
+}
+
+export const offerOmissions = ['expired'] as const;
+export type OfferOmission = (typeof offerOmissions)[number];
+
+/** Why readings of the wear say nothing in an assessment. */
+export const wearOmissions = ['noReadings', 'uncertaintyUnknown', 'awaitingConfirmation'] as const;
+export type WearOmission = (typeof wearOmissions)[number];
+
+/** What was looked at and does not stand in the input itself. */
+export interface AssessmentSources {
+  readonly offersLeftOut: readonly { readonly offerId: string; readonly why: OfferOmission }[];
+  readonly wearLeftOut: WearOmission | null;
+  /** open dangerous findings on other components: verdict ids; they have to be put right whatever is decided */
+  readonly otherDangerousFindings: readonly string[];
+  /** readings behind the wear, points behind its rate, deliveries behind the lead times */
+  readonly observations: {
+    readonly readings: number;
+    readonly wearPoints: number;
+    readonly deliveries: number;
+  };
+}
+
+/** Question, canonical input text with its hash, and the result: enough to replay it anywhere. */
 export interface Assessment {
   readonly modelVersion: string;
+  /** SHA-256 of `input`, hexadecimal */
   readonly inputHash: string;
-  readonly input: unknown;
-  readonly result: unknown;
+  readonly question: AssessmentQuestion;
+  /** canonical text, members sorted by name */
+  readonly input: string;
+  readonly result: AssessmentResult;
+  readonly sources: AssessmentSources;
 }
 
 export interface OfAssessment {
   readonly assessmentId: string;
 }
+
+/** What may be chosen: an option of the assessment, or to give the van back unrepaired and not for the road. */
+export const decisionChoices = [...optionActions, 'handOverUnrepaired'] as const;
+export type DecisionChoice = (typeof decisionChoices)[number];
+
 export interface Decision {
-  /** the option chosen */
-  readonly chosen: string;
+  readonly chosen: DecisionChoice;
   readonly decidedAt: string;
   readonly decidedBy: string;
   /** required when it differs from the recommendation */
@@ -32,10 +103,13 @@ export interface Offer {
   readonly condition: PartCondition;
   readonly supplier: string;
   readonly partNumber: string | null;
+  /** null: not quoted, never free */
   readonly price: Money | null;
   readonly coreDeposit: Money | null;
+  /** 0: it is on the shelf; null: nothing was promised */
   readonly promisedLeadDays: number | null;
   readonly warrantyMonths: number | null;
+  /** last day it holds */
   readonly validUntil: string | null;
 }
 

@@ -1,0 +1,2 @@
+export * from './offer.dto.js';
+export * from './delivery.dto.js';
