@@ -2,6 +2,10 @@ import { Global, Module, type DynamicModule, type Provider } from '@nestjs/commo
 import { ShopModule } from './modules/shop/shop.module.js';
 import { CustomersModule } from './modules/customers/customers.module.js';
 import { FittedPartsModule } from './modules/fitted-parts/fitted-parts.module.js';
+import { OdometerModule } from './modules/odometer/odometer.module.js';
+import { ComebacksModule } from './modules/comebacks/comebacks.module.js';
+import { ComplaintsModule } from './modules/complaints/complaints.module.js';
+import { JobsModule } from './modules/jobs/jobs.module.js';
 import { HealthModule } from './http/operation/health.module.js';
 import { OffersModule } from './modules/offers/offers.module.js';
 import { VehiclesModule } from './modules/vehicles/vehicles.module.js';
@@ -26,6 +30,10 @@ const resources: readonly (new () => object)[] = [
   ShopModule,
   CustomersModule,
   FittedPartsModule,
+  OdometerModule,
+  ComebacksModule,
+  ComplaintsModule,
+  JobsModule,
   OffersModule,
 ];
 

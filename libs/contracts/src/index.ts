@@ -7,4 +7,8 @@ export * from './vehicles/index.js';
 export * from './shop/index.js';
 export * from './customers/index.js';
 export * from './fitted-parts/index.js';
+export * from './odometer/index.js';
+export * from './comebacks/index.js';
+export * from './complaints/index.js';
+export * from './jobs/index.js';
 export * from './offers/index.js';

@@ -14,6 +14,7 @@ export * from './fleet/import-fleet-history.use-case.js';
 
 /** Texts for people, made from stable codes at the edge. */
 export { renderText } from '@endfloat/catalogue';
+export * from './intake/begin-odometer-segment.use-case.js';
 export * from './intake/odometer.use-case.js';
 export * from './jobs/take-complaint.use-case.js';
 export * from './jobs/open-job.use-case.js';

@@ -18,6 +18,7 @@ export const errorCodes = [
   'sheet.inUse',
   'sheet.invalid',
   'reading.doesNotFitCheck',
+  'reading.asFoundAfterWork',
   'work.reasonNeeded',
   'work.notConsented',
   'work.stopNotForSwitch',

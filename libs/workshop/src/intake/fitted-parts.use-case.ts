@@ -28,6 +28,12 @@ export async function partFittedAt(
     .at(-1);
 }
 
+/** A part about to be fitted; when and instead of what is known from the work. */
+export type NextPart = Omit<
+  FittedPart,
+  'fittedAt' | 'fittedKm' | 'removedAt' | 'removedKm' | 'removalReason' | 'replacesPartId'
+>;
+
 /**
  * Ends the part at a place and begins the next: the old series of readings has ended, a new one begins. Both are
  * written in the transaction of the work they belong to.
@@ -40,10 +46,7 @@ export async function replacePart(
     readonly at: string;
     readonly km: string | null;
     readonly removalReason: string;
-    readonly next: Omit<
-      FittedPart,
-      'fittedAt' | 'fittedKm' | 'removedAt' | 'removedKm' | 'removalReason' | 'replacesPartId'
-    >;
+    readonly next: NextPart;
   },
   stamp: Stamp,
 ): Promise<FittedPartRecord> {

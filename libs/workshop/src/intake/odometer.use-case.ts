@@ -1,10 +1,4 @@
-import {
-  examineOdometerEntry,
-  proposedSegment,
-  type OdometerSegmentCause,
-  type OdometerUnit,
-} from '@endfloat/wear';
-import { invalidInput } from '../errors/domain.errors.js';
+import { examineOdometerEntry, proposedSegment, type OdometerUnit } from '@endfloat/wear';
 import type { Clock } from '../ports/clock.port.js';
 import type { IdSource } from '../ports/id-source.port.js';
 import type { ListPage, ListPosition, Recorded, Stamp } from '../ports/record-store.port.js';
@@ -12,7 +6,7 @@ import type { OdometerEntry, OdometerSegment, OfVehicle } from '../ports/records
 import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { addRecord, type AddedRecord } from '../recording/add-record.js';
-import { correctRecord, exactly, type ExpectedRevision } from '../recording/correct-record.js';
+import { correctRecord, type ExpectedRevision } from '../recording/correct-record.js';
 import { refuseFuture } from '../recording/happened-at.js';
 import { requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
@@ -32,7 +26,7 @@ export interface OdometerShown {
 }
 
 /** Examines an entry among its neighbours: what it means as a distance, and what looks odd. Nothing is ever refused. */
-async function examined(
+export async function examinedEntry(
   tx: ShopTransaction,
   vehicleId: string,
   entryId: string,
@@ -92,7 +86,7 @@ export async function recordOdometerEntry(
   if (known === undefined) await beginFirstSegment(tx, ids, command.vehicleId, command.entry, stamp);
   const content =
     known === undefined
-      ? await examined(tx, command.vehicleId, id, command.entry)
+      ? await examinedEntry(tx, command.vehicleId, id, command.entry)
       : { ...known.content, ...command.entry };
   return addRecord(
     tx.odometerEntries,
@@ -147,7 +141,7 @@ export class CorrectOdometerEntryUseCase {
     return this.work.run(caller.shopId, async (tx) => {
       const before = await requiredRecord(tx.odometerEntries, 'odometer entry', command.id);
       const { vehicleId } = before.identity;
-      const content = await examined(tx, vehicleId, command.id, command.entry);
+      const content = await examinedEntry(tx, vehicleId, command.id, command.entry);
       const settled = command.reliable === null ? content : { ...content, reliable: command.reliable };
       return correctRecord(
         tx.odometerEntries,
@@ -196,89 +190,5 @@ export class ListOdometerEntriesUseCase {
       await visibleVehicle(tx, caller, vehicleId, this.clock.now(), asOf);
       return tx.odometerSegments.all({ vehicleId }, asOf);
     });
-  }
-}
-
-export interface BeginSegmentCommand {
-  readonly id?: string | undefined;
-  readonly vehicleId: string;
-  readonly cause: OdometerSegmentCause;
-  readonly startedAt: string;
-  /** what the new display showed at the change */
-  readonly shown: string;
-  readonly unit: OdometerUnit;
-  readonly digits: number | null;
-  /** distance at the change where it is known better than from the last entry, in km */
-  readonly distanceKm: string | null;
-  readonly note: string | null;
-}
-
-/** A rollover, a new display or another unit begins a new segment; entries from then on are examined again. */
-export class BeginOdometerSegmentUseCase {
-  constructor(
-    private readonly work: UnitOfWork,
-    private readonly clock: Clock,
-    private readonly ids: IdSource,
-  ) {}
-
-  execute(caller: Caller, command: BeginSegmentCommand): Promise<AddedRecord<OfVehicle, OdometerSegment>> {
-    const stamp = stampOf(this.clock, caller);
-    const { vehicleId } = command;
-    refuseFuture(command.startedAt, stamp.at, '/startedAt');
-    return this.work.run(caller.shopId, async (tx) => {
-      await visibleVehicle(tx, caller, vehicleId, stamp.at);
-      const segments = await tx.odometerSegments.all({ vehicleId });
-      const earlier = (await tx.odometerEntries.all({ vehicleId }))
-        .map(({ content }) => content)
-        .filter(
-          (entry) =>
-            entry.readAt < command.startedAt &&
-            entry.reliable &&
-            (entry.unit === 'h') === (command.unit === 'h'),
-        )
-        .sort((a, b) => a.readAt.localeCompare(b.readAt));
-      const proposed = proposedSegment({
-        cause: command.cause,
-        entry: { shown: command.shown, unit: command.unit, readAt: command.startedAt },
-        segments: segments.map(({ content }) => content),
-        last: earlier.at(-1) ?? null,
-        digits: command.digits,
-        distanceAtChangeKm: command.distanceKm,
-      });
-      if (proposed.kind !== 'proposed') {
-        throw invalidInput(
-          '/shown',
-          proposed.reason,
-          'There is nothing recorded before the change to go on from. Record an earlier odometer entry first, or give the distance at the change.',
-        );
-      }
-      const content = { ...proposed.segment, note: command.note };
-      const added = await addRecord(
-        tx.odometerSegments,
-        'odometer segment',
-        { id: command.id ?? this.ids.next(), identity: { vehicleId }, content },
-        stamp,
-      );
-      await reexamine(tx, vehicleId, command.startedAt, {
-        ...stamp,
-        reason: `odometer segment: ${command.cause}`,
-      });
-      return added;
-    });
-  }
-}
-
-async function reexamine(tx: ShopTransaction, vehicleId: string, from: string, stamp: Stamp): Promise<void> {
-  const later = (await tx.odometerEntries.all({ vehicleId }))
-    .filter(({ content }) => content.readAt >= from)
-    .sort((a, b) => a.content.readAt.localeCompare(b.content.readAt));
-  for (const entry of later) {
-    const content = await examined(tx, vehicleId, entry.id, entry.content);
-    await correctRecord(
-      tx.odometerEntries,
-      'odometer entry',
-      { id: entry.id, expected: exactly(entry.revision), content },
-      stamp,
-    );
   }
 }

@@ -86,7 +86,7 @@ function faultOf(record: ProofPoint | undefined, mandatory: boolean): MissingPro
       return mandatory ? 'mandatoryNotTested' : null;
     case 'notTested':
       if (mandatory) return 'mandatoryNotTested';
-      if ((record.reason ?? '').trim() === '') return 'noReason';
+      if ((record.notTestedBecause ?? '').trim() === '') return 'noReason';
       return record.recheckOn === null ? 'noRecheckDate' : null;
   }
 }

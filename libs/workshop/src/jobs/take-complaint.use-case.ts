@@ -4,6 +4,7 @@ import type { Clock } from '../ports/clock.port.js';
 import type { IdSource } from '../ports/id-source.port.js';
 import type { ListPage, ListPosition, Recorded, Stamp } from '../ports/record-store.port.js';
 import type { Complaint } from '../ports/records/jobs.records.js';
+import type { PersonalRecord } from '../ports/records/shop.records.js';
 import type { OfVehicle } from '../ports/records/vehicles.records.js';
 import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
@@ -73,7 +74,7 @@ export class TakeComplaintUseCase {
       await referencedVehicle(tx, caller, command.vehicleId, stamp.at);
       await refuseForeignJob(tx, command.vehicleId, content.jobId);
       const known = await tx.complaints.find(id);
-      const sameWords = known !== undefined && (await wordsOf(tx, known)) === words;
+      const sameWords = known !== undefined && (await wordsOf(tx, caller, known)) === words;
       const personalRecordId = sameWords
         ? known.content.personalRecordId
         : words === null
@@ -96,7 +97,7 @@ export class TakeComplaintUseCase {
           payload: { vehicleId: command.vehicleId },
         });
       }
-      return { ...(await viewOf(tx, record)), created };
+      return { ...(await viewOf(tx, caller, record)), created };
     });
   }
 }
@@ -125,7 +126,7 @@ export class CorrectComplaintUseCase {
     return this.work.run(caller.shopId, async (tx) => {
       const before = await requiredRecord(tx.complaints, 'complaint', command.id);
       await refuseForeignJob(tx, before.identity.vehicleId, content.jobId);
-      const sameWords = (await wordsOf(tx, before)) === words;
+      const sameWords = (await wordsOf(tx, caller, before)) === words;
       const personalRecordId = sameWords
         ? before.content.personalRecordId
         : words === null
@@ -140,7 +141,7 @@ export class CorrectComplaintUseCase {
       if (!sameWords && personalRecordId !== null && words !== null)
         await keepWords(tx, record, personalRecordId, words, stamp);
       await proposeComebacksFor(tx, this.ids, record, stamp);
-      return viewOf(tx, record);
+      return viewOf(tx, caller, record);
     });
   }
 }
@@ -159,7 +160,7 @@ export class ShowComplaintUseCase {
       const record = await requiredRecord(tx.complaints, 'complaint', query.id, query.asOf);
       if (!(await mayKnowVehicle(tx, caller, record.identity.vehicleId, this.clock.now())))
         throw notFound('complaint');
-      return viewOf(tx, record, query.asOf);
+      return viewOf(tx, caller, record, query.asOf);
     });
   }
 
@@ -172,13 +173,28 @@ export class ShowComplaintUseCase {
       readonly after?: ListPosition | undefined;
       readonly limit: number;
     },
-  ): Promise<ListPage<OfVehicle, Complaint>> {
+  ): Promise<{
+    readonly items: readonly { readonly record: ComplaintRecord; readonly words: string | null }[];
+    readonly next?: ListPosition | undefined;
+  }> {
     const { vehicleId, jobId, ...page } = query;
     const now = this.clock.now();
     return this.work.read(caller.shopId, async (tx) => {
       if (vehicleId !== undefined) await visibleVehicle(tx, caller, vehicleId, now);
       const own = caller.customerId === undefined ? undefined : await vehiclesOf(tx, caller.customerId, now);
-      return tx.complaints.list({ where: { vehicleId: vehicleId ?? own, jobId }, ...page });
+      const found: ListPage<OfVehicle, Complaint> = await tx.complaints.list({
+        where: { vehicleId: vehicleId ?? own, jobId },
+        ...page,
+      });
+      const personal = await tx.personal.findMany(
+        found.items.flatMap(({ content }) => content.personalRecordId ?? []),
+      );
+      const byId = new Map(personal.map((each) => [each.id, each]));
+      const items = found.items.map((record) => ({
+        record,
+        words: readableWords(caller, byId.get(record.content.personalRecordId ?? '')),
+      }));
+      return { items, next: found.next };
     });
   }
 }
@@ -190,10 +206,16 @@ async function refuseForeignJob(tx: ShopTransaction, vehicleId: string, jobId: s
     throw invalidInput('/jobId', 'sameVehicle', 'This job is about another vehicle.');
 }
 
-async function wordsOf(tx: ShopTransaction, record: ComplaintRecord): Promise<string | null> {
+/** A customer's user reads the words of their own customer only, not those of an earlier owner of the vehicle. */
+async function wordsOf(tx: ShopTransaction, caller: Caller, record: ComplaintRecord): Promise<string | null> {
   const id = record.content.personalRecordId;
   if (id === null) return null;
-  return (await tx.personal.findMany([id]))[0]?.content?.['words'] ?? null;
+  return readableWords(caller, (await tx.personal.findMany([id]))[0]);
+}
+
+function readableWords(caller: Caller, personal: PersonalRecord | undefined): string | null {
+  if (caller.customerId !== undefined && personal?.customerId !== caller.customerId) return null;
+  return personal?.content?.['words'] ?? null;
 }
 
 async function keepWords(
@@ -216,10 +238,15 @@ async function keepWords(
   );
 }
 
-async function viewOf(tx: ShopTransaction, record: ComplaintRecord, asOf?: string): Promise<ComplaintView> {
+async function viewOf(
+  tx: ShopTransaction,
+  caller: Caller,
+  record: ComplaintRecord,
+  asOf?: string,
+): Promise<ComplaintView> {
   return {
     record,
-    words: await wordsOf(tx, record),
+    words: await wordsOf(tx, caller, record),
     comebacks: await tx.comebacks.all({ complaintId: record.id }, asOf),
   };
 }

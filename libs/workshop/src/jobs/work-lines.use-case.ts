@@ -5,7 +5,7 @@ import type { Recorded, Stamp } from '../ports/record-store.port.js';
 import type { OfJob, WorkLine } from '../ports/records/jobs.records.js';
 import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
-import { partFittedAt, replacePart } from '../intake/fitted-parts.use-case.js';
+import { partFittedAt, replacePart, type NextPart } from '../intake/fitted-parts.use-case.js';
 import { addRecord, type AddedRecord } from '../recording/add-record.js';
 import { correctRecord, exactly, type ExpectedRevision } from '../recording/correct-record.js';
 import { refuseFuture } from '../recording/happened-at.js';
@@ -104,36 +104,40 @@ async function doneLine(
   const line = record.content;
   await refuseUnconsented(tx, record);
   const at = line.doneAt ?? stamp.at;
-  const place = { vehicleId, componentType: line.componentType, position: line.position };
-  if (line.action !== 'replace' && line.action !== 'reBush') {
-    const part = await partFittedAt(tx, place, at);
-    return part === undefined || part.id === line.fittedPartId
-      ? record
-      : withPart(tx, record, part.id, stamp);
-  }
-  const old = await partFittedAt(tx, place, at);
-  const part = await replacePart(
+  const old = await partFittedAt(
     tx,
-    ids,
-    {
-      vehicleId,
-      at,
-      km: await distanceOf(tx, vehicleId, at),
-      removalReason: line.action === 'reBush' ? 'overhauled' : 'replaced',
-      next: {
-        componentType: line.componentType,
-        position: line.position,
-        condition: line.action === 'reBush' ? 'repairedOwnPart' : (line.part?.condition ?? 'new'),
-        serial: line.part?.serial ?? (line.action === 'reBush' ? (old?.content.serial ?? null) : null),
-        batch: line.part?.batch ?? null,
-        supplier: line.part?.supplier ?? null,
-        partNumber: line.part?.partNumber ?? null,
-        workLineId: record.id,
-      },
-    },
-    { at: stamp.at, by: stamp.by },
+    { vehicleId, componentType: line.componentType, position: line.position },
+    at,
   );
+  if (line.action !== 'replace' && line.action !== 'reBush') {
+    return old === undefined || old.id === line.fittedPartId ? record : withPart(tx, record, old.id, stamp);
+  }
+  const change = {
+    vehicleId,
+    at,
+    km: await distanceOf(tx, vehicleId, at),
+    removalReason: line.action === 'reBush' ? 'overhauled' : 'replaced',
+    next: { ...nextPart(line, old?.content.serial ?? null), workLineId: record.id },
+  };
+  const part = await replacePart(tx, ids, change, { at: stamp.at, by: stamp.by });
   return withPart(tx, record, part.id, stamp);
+}
+
+/** The part after the work: the own part after an overhaul, else the one that went in. */
+function nextPart(line: WorkLine, oldSerial: string | null): Omit<NextPart, 'workLineId'> {
+  const place = { componentType: line.componentType, position: line.position };
+  if (line.action === 'reBush' || line.part === null) {
+    return {
+      ...place,
+      condition: 'repairedOwnPart',
+      serial: oldSerial,
+      batch: null,
+      supplier: line.part?.supplier ?? null,
+      partNumber: null,
+    };
+  }
+  const { condition, serial, batch, supplier, partNumber } = line.part;
+  return { ...place, condition, serial, batch, supplier, partNumber };
 }
 
 function withPart(

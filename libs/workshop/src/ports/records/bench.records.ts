@@ -1,5 +1,14 @@
 import type { CheckSheet, ComponentType, ResultKind } from '@endfloat/catalogue';
-import type { InstrumentProperties, Limit } from '@endfloat/metrology';
+import type {
+  BladePairGrade,
+  InstrumentProperties,
+  Limit,
+  LimitEdition,
+  LimitOrigin,
+  ReadingClass,
+  UncertaintyBudget,
+  Verdict as Judgement,
+} from '@endfloat/metrology';
 import type { Warning } from './vehicles.records.js';
 
 /** A kind of part the shop added; `definition` passed the catalogue's validator. */
@@ -54,7 +63,17 @@ export interface InspectionIdentity {
 export interface Inspection {
   readonly startedAt: string;
   readonly technicianId: string | null;
+  /** checks whose state before any work nobody can know any more, e.g. because somebody had turned the screw */
+  readonly asFoundNotTaken: readonly CheckRemark[];
+  /** checks that are left out on purpose: not fitted, not possible today */
+  readonly notDone: readonly CheckRemark[];
   readonly note: string | null;
+}
+
+/** Something said about one check of an inspection, and why. */
+export interface CheckRemark {
+  readonly checkId: string;
+  readonly reason: string;
 }
 
 export interface OfInspection {
@@ -70,6 +89,10 @@ export interface Reading {
   /** the part it was taken on; null for checks of the whole vehicle */
   readonly fittedPartId: string | null;
   readonly phase: ReadingPhase;
+  /** where on the vehicle, as the kind of part names its places */
+  readonly position: string;
+  /** one of several like places of one part, e.g. a cylinder or a side of an axle; null where there is only one */
+  readonly place: string | null;
   readonly resultKind: ResultKind;
   /** the number exactly as entered, in the unit as entered */
   readonly shown: string | null;
@@ -112,5 +135,31 @@ export interface Verdict {
   readonly readingIds: readonly string[];
   readonly overdueInstrumentIds: readonly string[];
   /** the whole result of the judging room: method, uncertainty budget, readings still needed */
-  readonly detail: unknown;
+  readonly detail: VerdictDetail;
+}
+
+/** What was said of readings that were all corrected away from the check. */
+export interface NoReadingsJudgement {
+  readonly kind: 'notJudged';
+  readonly limitId: string;
+  readonly severity: Judgement['severity'];
+  readonly reason: 'noReadings';
+  readonly details: readonly string[];
+}
+
+export interface VerdictDetail {
+  readonly judgement: Judgement | NoReadingsJudgement;
+  /** null where no number was judged */
+  readonly uncertainty: UncertaintyBudget | null;
+  /** for a pair of blades */
+  readonly grade: BladePairGrade | null;
+  /** for a number that gives a class and no verdict */
+  readonly readingClass: ReadingClass | null;
+  /** check whose functional answer outranks this number */
+  readonly outrankedBy: string | null;
+  readonly position: string;
+  /** the worst of several like places, where there are several */
+  readonly place: string | null;
+  /** the edition of the limit that was used */
+  readonly limit: LimitEdition & { readonly origin: LimitOrigin; readonly asWritten: string };
 }

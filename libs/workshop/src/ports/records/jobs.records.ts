@@ -168,7 +168,7 @@ export interface ProofPoint {
   readonly testedAt: string;
   readonly testedBy: string;
   /** why it was not tested, and when it will be looked at again */
-  readonly reason: string | null;
+  readonly notTestedBecause: string | null;
   readonly recheckOn: string | null;
   readonly note: string | null;
 }

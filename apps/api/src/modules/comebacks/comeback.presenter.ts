@@ -1,0 +1,45 @@
+import type { ComebackResponse } from '@endfloat/contracts';
+import type { ComebackRecord, ComebackReason } from '@endfloat/workshop';
+import { presentRecorded } from '../../http/answers/recorded.presenter.js';
+
+/** Why a link is proposed, in words the desk can read to a customer. */
+const reasonTexts: Readonly<Record<string, (values: Readonly<Record<string, string>>) => string>> = {
+  sameSymptoms: ({ symptoms = '' }) => `The same complaint as then: ${listed(symptoms)}.`,
+  sameSymptomFamily: ({ families = '' }) => `A complaint of the same kind as then: ${listed(families)}.`,
+  sameComponent: ({ components = '' }) =>
+    `It points to a part that was worked on then: ${listed(components)}.`,
+  beganAfterRepair: () => 'The customer says that it began after that repair.',
+  insideWindow: ({ days = '-', windowDays = '-', km, windowKm }) =>
+    `${days} of ${windowDays} days since the release${km === undefined ? '' : `, ${km} of ${windowKm ?? '-'} km`}: inside the watch window.`,
+  outsideWindow: ({ days = '-', windowDays = '-', km, windowKm }) =>
+    `${days} days since the release (window ${windowDays} days)${km === undefined ? '' : `, ${km} km (window ${windowKm ?? '-'} km)`}: outside the watch window.`,
+  distanceUnreliable: () => 'The distance cannot be relied on, so only days count.',
+  repeatOfEarlierJob: ({ jobs = '' }) => `That job was itself a repeat of job ${listed(jobs)}.`,
+  linkedByPerson: () => 'Linked by a person, not by a rule.',
+};
+
+function listed(text: string): string {
+  return text.split(',').join(', ');
+}
+
+function presentReason({ code, values }: ComebackReason): ComebackResponse['reasons'][number] {
+  return { code, values, detail: reasonTexts[code]?.(values) ?? `Reason ${code}.` };
+}
+
+export function presentComeback(record: ComebackRecord): ComebackResponse {
+  const { state, attribution, reasons, likeness, daysSinceRelease, kmSinceRelease, insideWindow, note } =
+    record.content;
+  return {
+    ...presentRecorded(record),
+    complaintId: record.identity.complaintId,
+    jobId: record.identity.jobId,
+    state,
+    attribution,
+    reasons: reasons.map(presentReason),
+    likeness: Number(likeness),
+    daysSinceRelease,
+    kmSinceRelease,
+    insideWindow,
+    note,
+  };
+}

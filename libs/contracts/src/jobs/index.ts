@@ -1,0 +1,3 @@
+export * from './job.dto.js';
+export * from './work.dto.js';
+export * from './proof.dto.js';

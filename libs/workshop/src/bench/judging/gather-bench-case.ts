@@ -1,0 +1,76 @@
+import type { CheckSheet } from '@endfloat/catalogue';
+import type { Recorded } from '../../ports/record-store.port.js';
+import type { Inspection, InspectionIdentity } from '../../ports/records/bench.records.js';
+import type { ShopTransaction } from '../../ports/unit-of-work.port.js';
+import { settingsOf } from '../../shop/open-shop.use-case.js';
+import { componentTypesOf } from '../component-types-of.js';
+import { calibrationStandingOn } from '../calibration-standing.js';
+import { localDay } from '../local-day.js';
+import type { BenchCase, BenchInstrument, DoneWork } from './bench-case.js';
+import { contextOfVehicle } from './limit-context.js';
+
+export type InspectionRecord = Recorded<InspectionIdentity, Inspection>;
+
+/** The sheet an inspection follows. */
+export async function sheetOf(tx: ShopTransaction, inspection: InspectionRecord): Promise<CheckSheet> {
+  const sheet = await tx.checkSheets.find(inspection.identity.checkSheetId);
+  if (sheet === undefined) throw new RangeError('an inspection without its check sheet');
+  return sheet.content.definition;
+}
+
+/** Collects everything the verdicts of an inspection rest on, as it is now. */
+export async function gatherBenchCase(tx: ShopTransaction, inspection: InspectionRecord): Promise<BenchCase> {
+  const { vehicleId, jobId } = inspection.identity;
+  const sheet = await sheetOf(tx, inspection);
+  const readings = await tx.readings.all({ inspectionId: inspection.id });
+  const { timeZone } = await settingsOf(tx);
+  const vehicle = await tx.vehicles.find(vehicleId);
+  const characteristics = [...new Set(sheet.checks.map(({ characteristicId }) => characteristicId))];
+  const limits = await tx.shopLimits.all({ characteristic: characteristics });
+  return {
+    sheet,
+    componentTypes: await componentTypesOf(tx),
+    readings,
+    instruments: await instrumentsOf(
+      tx,
+      readings.flatMap(({ content: { instrumentId } }) => (instrumentId === null ? [] : [instrumentId])),
+    ),
+    works: await worksOf(tx, jobId),
+    notDone: inspection.content.notDone,
+    context: vehicle === undefined ? {} : contextOfVehicle(vehicle.content),
+    shopLimits: limits.map(({ content }) => content.limit),
+    localDay: (at) => localDay(at, timeZone),
+  };
+}
+
+/** Work recorded as done on a job; none without a job. */
+export async function worksOf(tx: ShopTransaction, jobId: string | null): Promise<readonly DoneWork[]> {
+  if (jobId === null) return [];
+  const lines = await tx.workLines.all({ jobId });
+  return lines.flatMap(({ content: { action, componentType, state, doneAt } }) =>
+    state === 'done' && doneAt !== null ? [{ action, componentType, doneAt }] : [],
+  );
+}
+
+export async function instrumentsOf(
+  tx: ShopTransaction,
+  ids: readonly string[],
+): Promise<ReadonlyMap<string, BenchInstrument>> {
+  const wanted = [...new Set(ids)];
+  if (wanted.length === 0) return new Map();
+  const instruments = await tx.instruments.findMany(wanted);
+  const calibrations = await tx.calibrations.all({ instrumentId: wanted });
+  return new Map(
+    instruments.map(({ id, content }) => {
+      const own = calibrations.filter(({ identity }) => identity.instrumentId === id);
+      const isOverdueOn = (day: string): boolean => {
+        const { kind } = calibrationStandingOn(
+          own.map((calibration) => calibration.content),
+          day,
+        );
+        return kind === 'overdue' || kind === 'neverCalibrated' || kind === 'failed';
+      };
+      return [id, { instrument: content, isOverdueOn }] as const;
+    }),
+  );
+}

@@ -1,0 +1,17 @@
+import type { IdSource } from '../../ports/id-source.port.js';
+import type { Stamp } from '../../ports/record-store.port.js';
+import type { ShopTransaction } from '../../ports/unit-of-work.port.js';
+import { gatherBenchCase, type InspectionRecord } from './gather-bench-case.js';
+import { judgeInspection } from './judge-inspection.js';
+import { storeVerdicts } from './store-verdicts.js';
+
+/** Judges an inspection by everything recorded so far and stores what changed. */
+export async function judgeAndStore(
+  tx: ShopTransaction,
+  ids: IdSource,
+  inspection: InspectionRecord,
+  stamp: Stamp & { readonly reason: string },
+): Promise<void> {
+  const rows = judgeInspection(await gatherBenchCase(tx, inspection));
+  await storeVerdicts(tx, ids, inspection.id, rows, stamp);
+}
