@@ -8,7 +8,11 @@ import jestConfig from './jest.config.mjs';
 
 const [, { sourceMaps, ...options }] = jestConfig.projects[0].transform['^.+\\.ts$'];
 // Node wants `with { type: 'json' }` on an import of JSON; jest does not, so its options let the attribute go.
-const compile = { ...options, sourceMaps, jsc: { ...options.jsc, experimental: { keepImportAttributes: true } } };
+const compile = {
+  ...options,
+  sourceMaps,
+  jsc: { ...options.jsc, experimental: { keepImportAttributes: true } },
+};
 
 export async function resolve(specifier, context, nextResolve) {
   if (/^\.{1,2}\/.*\.js$/.test(specifier) && context.parentURL?.endsWith('.ts')) {
@@ -21,6 +25,10 @@ export async function resolve(specifier, context, nextResolve) {
 export async function load(url, context, nextLoad) {
   if (!url.startsWith('file:') || !url.endsWith('.ts')) return nextLoad(url, context);
   const filename = fileURLToPath(url);
-  const { code } = await transform(await readFile(filename, 'utf8'), { ...compile, filename, configFile: false });
+  const { code } = await transform(await readFile(filename, 'utf8'), {
+    ...compile,
+    filename,
+    configFile: false,
+  });
   return { format: 'module', source: code, shortCircuit: true };
 }
