@@ -6,6 +6,7 @@ import { sameContent } from '../ports/same-content.js';
 import type { Reading } from '../ports/records/bench.records.js';
 import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
+import { addRecord } from '../recording/add-record.js';
 import { requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 import type { ReadingEntry } from './entered-reading.js';
@@ -63,10 +64,7 @@ export class RecordReadingsUseCase {
         );
         const contents = readAll(situation, fresh, stamp.at);
         await situation.writeNewParts(tx, stamp);
-        await tx.readings.addMany(
-          contents.map(({ id, content }) => ({ id, identity: { inspectionId: inspection.id }, content })),
-          stamp,
-        );
+        await write(tx, inspection.id, contents, stamp);
         await judgeAndStore(tx, this.ids, inspection, { ...stamp, reason: 'reading recorded' });
         await announce(tx, inspection.id, contents.length, stamp);
       }
@@ -150,6 +148,25 @@ function refuseTwice(given: readonly { readonly id: string }[], pointerOf: (inde
     }
     seen.add(id);
   }
+}
+
+/** One reading is written so that the same one sent twice at once is met; a set goes in one statement. */
+async function write(
+  tx: ShopTransaction,
+  inspectionId: string,
+  contents: readonly { readonly id: string; readonly content: Reading }[],
+  stamp: Stamp,
+): Promise<void> {
+  const identity = { inspectionId };
+  const [only, ...more] = contents;
+  if (only !== undefined && more.length === 0) {
+    await addRecord(tx.readings, 'reading', { id: only.id, identity, content: only.content }, stamp);
+    return;
+  }
+  await tx.readings.addMany(
+    contents.map(({ id, content }) => ({ id, identity, content })),
+    stamp,
+  );
 }
 
 async function announce(

@@ -18,6 +18,7 @@ export const errorProblems = {
   'sheet.inUse': 'state-conflict',
   'sheet.invalid': 'invalid-body',
   'reading.doesNotFitCheck': 'invalid-body',
+  'reading.asFoundAfterWork': 'state-conflict',
   'work.reasonNeeded': 'invalid-body',
   'work.notConsented': 'state-conflict',
   'work.stopNotForSwitch': 'invalid-body',

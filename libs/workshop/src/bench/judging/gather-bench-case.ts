@@ -44,9 +44,13 @@ export async function gatherBenchCase(tx: ShopTransaction, inspection: Inspectio
 }
 
 /** Work recorded as done on a job; none without a job. */
-export async function worksOf(tx: ShopTransaction, jobId: string | null): Promise<readonly DoneWork[]> {
+export async function worksOf(
+  tx: ShopTransaction,
+  jobId: string | null,
+  asOf?: string,
+): Promise<readonly DoneWork[]> {
   if (jobId === null) return [];
-  const lines = await tx.workLines.all({ jobId });
+  const lines = await tx.workLines.all({ jobId }, asOf);
   return lines.flatMap(({ content: { action, componentType, state, doneAt } }) =>
     state === 'done' && doneAt !== null ? [{ action, componentType, doneAt }] : [],
   );
