@@ -44,7 +44,6 @@ import {
   IfMatch,
   Pager,
   Produces,
-  Public,
   type ExpectedVersion,
 } from '../../apps/api/src/http/index.js';
 
@@ -114,6 +113,9 @@ export class TrialCount {
 }
 
 export const thingId = '0193f2c0-0000-7000-8000-0000000000b1';
+/** The members of a request, without its class. */
+const plain = <T extends object>(body: T): T => Object.fromEntries(Object.entries(body)) as T;
+
 const reading = ['owner', 'desk', 'auditor'] as const;
 
 /** What the last handler was given: proof of what arrived. */
@@ -140,7 +142,7 @@ export class TrialThingsController {
   @Answer(TrialThing, { summary: 'Record a trial thing', created: true })
   createTrialThing(@CurrentCaller() caller: Caller, @Body() body: CreateTrialThing): TrialThing {
     Object.assign(arrived, { body, caller });
-    const thing = { ...body, id: body.id ?? thingId, version: 1 };
+    const thing = { ...plain(body), id: body.id ?? thingId, version: 1 };
     return body.name === 'again' ? alreadyThere(thing) : thing;
   }
 
@@ -198,20 +200,21 @@ export class TrialThingsController {
     arrived.body = body;
     if (expected.kind === 'oneOf' && !expected.versions.has(3))
       throw new DomainError('record.changedMeanwhile', 'changed');
-    return { name: 'lamp', ...body, id: path.thingId, version: 4 };
+    return { name: 'lamp', ...plain(body), id: path.thingId, version: 4 };
   }
 
   @Delete(':thingId')
   @Allow('owner')
   @AnswerNothing({ summary: 'Retire a trial thing' })
-  removeTrialThing(@Param() _path: TrialThingPath, @IfMatch() _expected: ExpectedVersion): void {
-    arrived.body = undefined;
+  removeTrialThing(@Param() path: TrialThingPath, @IfMatch() expected: ExpectedVersion): void {
+    arrived.body = { path, expected };
   }
 
   @Post(':thingId/closures')
-  @Public()
+  @Allow('owner')
   @Answer(TrialThing, { summary: 'Close a trial thing', created: true })
-  closeTrialThing(@Param() path: TrialThingPath, @Body() _body: NothingToSay): TrialThing {
+  closeTrialThing(@Param() path: TrialThingPath, @Body() body: NothingToSay): TrialThing {
+    arrived.body = body;
     return { id: path.thingId, name: 'closed', version: 5 };
   }
 }
@@ -220,7 +223,7 @@ export class TrialThingsController {
 @Controller({ path: 'trial-faults', version: '1' })
 export class TrialFaultsController {
   @Get('leak')
-  @Public()
+  @Allow('owner')
   @Answer(TrialThing, { summary: 'Answer with a member outside the contract' })
   leakMember(): TrialThing {
     const row = { id: thingId, name: 'lamp', version: 1, shopId: thingId };
@@ -228,21 +231,21 @@ export class TrialFaultsController {
   }
 
   @Get('bug')
-  @Public()
+  @Allow('owner')
   @Answer(TrialThing, { summary: 'Throw what nobody expected' })
   throwBug(): TrialThing {
     throw new RangeError('select secret from /srv/host-7 failed in driver');
   }
 
   @Get('away')
-  @Public()
+  @Allow('owner')
   @Answer(TrialThing, { summary: 'Find the database away' })
   findDatabaseAway(): TrialThing {
     throw Object.assign(new Error('connect ECONNREFUSED 10.0.0.7:5432'), { code: 'ECONNREFUSED' });
   }
 
   @Get('slow')
-  @Public()
+  @Allow('owner')
   @Answer(TrialThing, { summary: 'Take a little while' })
   async takeAWhile(): Promise<TrialThing> {
     await new Promise((resolve) => setTimeout(resolve, 150));
@@ -250,7 +253,7 @@ export class TrialFaultsController {
   }
 
   @Get('missing')
-  @Public()
+  @Allow('owner')
   @Answer(TrialThing, { summary: 'Find nothing' })
   findNothing(): TrialThing {
     throw new DomainError('record.notFound', 'There is no such thing.');

@@ -39,14 +39,18 @@ describe('access', () => {
   );
 
   it('API row 6: a member outside the contract fails the test that sees it', async () => {
-    const answer = await get({}, '/v1/trial-faults/leak');
+    const answer = await get(trial.owner, '/v1/trial-faults/leak');
     expect(answer.body).toMatchObject({ status: 500, type: '/problems/internal' });
     expect(lines.join('')).toContain('/shopId');
   });
 
   it('API row 6: in production the member is stripped and the log says so', async () => {
     const production = await openTrial(trialControllers, { strictAnswers: false });
-    const { status, body } = await production.request({ method: 'GET', url: '/v1/trial-faults/leak' });
+    const { status, body } = await production.request({
+      method: 'GET',
+      url: '/v1/trial-faults/leak',
+      headers: production.owner,
+    });
     expect([status, body]).toEqual([200, { id: thingId, name: 'lamp', version: 1 }]);
     await production.app.close();
   });

@@ -104,10 +104,22 @@ describe('answers', () => {
       made.headers['cache-control'],
     ]).toEqual([201, one, '"1"', 'no-store']);
     expect((await send('again')).status).toBe(200);
-    const closed = await trial.request({ method: 'POST', url: `${one}/closures`, payload: {} });
+    const closed = await trial.request({
+      method: 'POST',
+      url: `${one}/closures`,
+      headers: trial.owner,
+      payload: {},
+    });
     expect(closed.status).toBe(201);
     expect(
-      (await trial.request({ method: 'POST', url: `${one}/closures`, payload: { a: 1 } })).body,
+      (
+        await trial.request({
+          method: 'POST',
+          url: `${one}/closures`,
+          headers: trial.owner,
+          payload: { a: 1 },
+        })
+      ).body,
     ).toMatchObject({ status: 422, errors: [{ pointer: '/a', rule: 'unknownMember' }] });
   });
 
@@ -235,7 +247,7 @@ describe('probes and the end of the process', () => {
       503,
       '/problems/shutting-down',
     ]);
-    expect((await fetch(`${address}/v1/trial-faults/slow`)).status).toBe(200);
+    expect((await fetch(`${address}/v1/trial-faults/slow`, { headers: trial.owner })).status).toBe(200);
     await closing;
     await expect(fetch(`${address}/livez`)).rejects.toThrow();
   });

@@ -131,9 +131,9 @@ describe('values', () => {
   it('API row 34: null on a required member of a merge patch is 422, on a nullable one it is kept, and {} changes nothing', async () => {
     expect(refusal(await patch({ name: null }))).toEqual([422, '/name notNull']);
     expect((await patch({ chassisNumber: null })).body).toMatchObject({ chassisNumber: null, name: 'lamp' });
-    expect(Object.keys((arrived.body ?? {}) as object)).toEqual(['chassisNumber']);
+    expect(Object.keys(arrived.body ?? {})).toEqual(['chassisNumber']);
     expect((await patch({})).status).toBe(200);
-    expect(Object.keys((arrived.body ?? {}) as object)).toEqual([]);
+    expect(Object.keys(arrived.body ?? {})).toEqual([]);
     expect(refusal(await patch({ words: null }))).toEqual([422, '/words notNull']);
     expect((await patch({ words: ['new'] })).body.words).toEqual(['new']);
   });

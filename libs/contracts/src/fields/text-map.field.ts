@@ -36,7 +36,7 @@ export const TextMapField = (
       },
       ...textRules(options).map((rule) => ({
         name: rule.name,
-        detail: `each member ${String(typeof rule.detail === 'string' ? rule.detail : 'must be text')}`,
+        detail: `each member ${typeof rule.detail === 'string' ? rule.detail : 'must be text'}`,
         test: (given: unknown) => isRecord(given) && Object.values(given).every(rule.test),
       })),
     ],

@@ -18,7 +18,6 @@ export function buildDocument(app: INestApplication, routes: readonly WalkedRout
     .setDescription(description)
     .setVersion('0.1.0')
     .setLicense('Apache-2.0', 'https://www.apache.org/licenses/LICENSE-2.0')
-    .setContact('Endfloat maintainers', '/docs', '')
     .setOpenAPIVersion('3.1.1')
     .build();
   const built = SwaggerModule.createDocument(app, config, {

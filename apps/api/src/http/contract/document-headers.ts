@@ -12,7 +12,6 @@ export const headerComponents: Record<string, OpenAPIV3_1.HeaderObject> = {
   'Access-Control-Allow-Origin': text('Pages that may read the answer in a browser.', '^\\S+$'),
   'Accept-Patch': text('Media types of the body that PATCH reads here.', '^.+$'),
   'Accept-Post': text('Media types of the body that is read here.', '^.+$'),
-  Allow: text('Methods of the path.', '^[A-Z, ]+$'),
   ETag: text('Version of the representation; send it back in If-Match or If-None-Match.', '^"[^"]*"$'),
   Link: text('Address of the next page; none on the last one (RFC 8288).', '^<[^>]+>; rel="next"$', 8192),
   Location: text('Where the record stands.', '^\\S+$', 2048),

@@ -37,10 +37,11 @@ export function finishDocument(
     }
     if (Object.keys(finished).length > 0) paths[path] = finished;
   }
+  const responses = used(problemResponses(problem), 'responses', [paths]);
   return {
     openapi: built.openapi,
     jsonSchemaDialect: 'https://spec.openapis.org/oas/3.1/dialect/base',
-    info: built.info,
+    info: { ...built.info, contact: { name: 'Endfloat maintainers' } },
     servers: [
       {
         url: '/',
@@ -53,17 +54,29 @@ export function finishDocument(
       .map((name) => ({ name, description: `Operations on ${name.replaceAll('-', ' ')}.` })),
     paths,
     components: {
-      securitySchemes: {
-        key: {
-          type: 'http',
-          scheme: 'bearer',
-          description:
-            'A key of the shop, `<prefix>.<secret>`, sent as `Authorization: Bearer` (RFC 6750); never in an address.',
-        },
-      },
-      headers: headerComponents,
-      responses: problemResponses(problem),
+      securitySchemes: { key: keyScheme },
+      headers: used(headerComponents, 'headers', [paths, responses]),
+      responses,
       schemas: collector.schemas() as Record<string, OpenAPIV3_1.SchemaObject>,
     },
   };
+}
+
+const keyScheme: OpenAPIV3_1.SecuritySchemeObject = {
+  type: 'http',
+  scheme: 'bearer',
+  description:
+    'A key of the shop, `<prefix>.<secret>`, sent as `Authorization: Bearer` (RFC 6750); never in an address.',
+};
+
+/** The components of one kind that something refers to. */
+function used<T>(
+  components: Readonly<Record<string, T>>,
+  kind: string,
+  places: readonly unknown[],
+): Record<string, T> {
+  const text = JSON.stringify(places);
+  return Object.fromEntries(
+    Object.entries(components).filter(([name]) => text.includes(`"#/components/${kind}/${name}"`)),
+  );
 }
