@@ -286,3 +286,4 @@ export type {
   NoisyOrPosterior,
   NoisyOrPosteriorOutcome,
 } from './inference/noisy-or-posterior.js';
+export { standardErrorsUpTo, turnbullEstimate, type TurnbullCurve } from './survival/turnbull-estimate.js';
