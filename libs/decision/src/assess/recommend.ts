@@ -40,9 +40,26 @@ export function isMeasurementWeak({ evidence }: AssessmentInput): boolean {
   return wearNow.kind !== 'measured' || wearNow.verdict === 'undecided' || wearNow.verdict === 'notJudged';
 }
 
+/** Whether further readings come before a replacement that is, or may be, chosen on a weak measurement. */
+function isToBeMeasuredFirst(
+  inQuestion: readonly EvaluatedOption[],
+  value: ValueOfFurtherReadings,
+  input: AssessmentInput,
+): boolean {
+  const { furtherReadings, evidence } = input;
+  if (value.kind === 'cannotBeSaid' || furtherReadings.kind === 'notAvailable' || furtherReadings.wereOffered)
+    return false;
+  const mightReplace = inQuestion.some(
+    ({ option }) => option.action !== 'leave' && option.action !== 'adjust',
+  );
+  if (!mightReplace || !isMeasurementWeak(input)) return false;
+  return evidence.wearNow.kind === 'contradictory' || value.kind === 'worthIt';
+}
+
 /**
  * The recommendation. An undecided (or missing) measurement is no reason to replace as long as further readings can be
- * had, are worth their cost and have not been offered; contradictory readings are repeated in any case.
+ * had, are worth their cost and have not been offered; contradictory readings are repeated in any case. That holds too
+ * where replacing is only one side of a close call.
  *
  * @param options  evaluated, cheapest first; all, removed ones too
  * @param draws    of each option's chosen candidate, by option id
@@ -62,20 +79,15 @@ export function recommend(
     if (input.options.length === 0) return { kind: 'none', why: 'noOptions' };
     return { kind: 'none', why: options.length === 0 ? 'nothingPriced' : 'nothingAdmissible' };
   }
-  const { optionId, action } = best.option;
-  const { furtherReadings } = input;
-  if (action !== 'leave' && action !== 'adjust' && isMeasurementWeak(input)) {
-    const canBeHad = furtherReadings.kind === 'available' && !furtherReadings.wereOffered;
-    const isContradictory = input.evidence.wearNow.kind === 'contradictory';
-    if (canBeHad && (isContradictory || value.kind === 'worthIt')) {
-      return { kind: 'measureFirst', optionId, readings: furtherReadings.count };
-    }
-  }
-  const price = ({ chosen }: EvaluatedOption) => chosen.candidate.partPrice + chosen.candidate.labour;
+  const { optionId } = best.option;
   const own = draws.get(optionId)!.costs;
   const close = left
     .slice(1)
     .filter(({ option }) => chanceCheaper(own, draws.get(option.optionId)!.costs) < closeCallChance);
+  if (isToBeMeasuredFirst([best, ...close], value, input)) {
+    return { kind: 'measureFirst', optionId, readings: value.kind === 'cannotBeSaid' ? 0 : value.readings };
+  }
+  const price = ({ chosen }: EvaluatedOption) => chosen.candidate.partPrice + chosen.candidate.labour;
   if (close.length === 0)
     return { kind: 'recommended', optionId, consentNeeded: isConsentNeeded(price(best), input) };
   return {

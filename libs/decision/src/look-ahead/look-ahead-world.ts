@@ -1,3 +1,5 @@
+import { normalised } from '../grid/hat-weights.js';
+
 /** Adjusting in a look-ahead: the wear stays. Comeback chances by wear node. */
 export interface AdjustmentInWorld {
   readonly cost: number;
@@ -44,7 +46,8 @@ export interface LookAheadWorld {
 }
 
 /**
- * Places and weights of a part that starts on wear nodes with a rate; places of no weight are left out.
+ * Places and weights of a part that starts on wear nodes with a rate; places of no weight to speak of (below 1e-9) are left out
+ * and the rest made up to one.
  *
  * @param start  weights over the wear nodes
  * @param rates  weights over the rates
@@ -58,12 +61,12 @@ export function startingPlaces(
   const weights: number[] = [];
   rates.forEach((rateWeight, rate) =>
     start.forEach((startWeight, node) => {
-      if (rateWeight * startWeight === 0) return;
+      if (rateWeight * startWeight < 1e-9) return;
       places.push(rate * start.length + node);
       weights.push(rateWeight * startWeight);
     }),
   );
-  return { places: Int32Array.from(places), weights: Float64Array.from(weights) };
+  return { places: Int32Array.from(places), weights: normalised(Float64Array.from(weights)) };
 }
 
 /** First and second moment of a cost. */

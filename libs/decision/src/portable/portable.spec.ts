@@ -19,7 +19,7 @@ describe('functions built from exactly rounded operations', () => {
       fc.property(fc.double({ min: -700, max: 709, noNaN: true }), (x) =>
         within(4.5e-16, exp(x), Math.exp(x)),
       ),
-      { seed: 1, numRuns: 3000 },
+      { seed: 1, numRuns: 500 },
     );
     expect([exp(-800), exp(800), exp(709.78) < Infinity, exp(-Infinity)]).toEqual([0, Infinity, true, 0]);
   });
@@ -31,7 +31,7 @@ describe('functions built from exactly rounded operations', () => {
           4.5e-16 * Math.max(Math.abs(Math.log(x)), 0.1),
         );
       }),
-      { seed: 2, numRuns: 3000 },
+      { seed: 2, numRuns: 500 },
     );
     fc.assert(
       fc.property(fc.double({ min: 0.5, max: 3, noNaN: true }), (x) => {
@@ -39,7 +39,7 @@ describe('functions built from exactly rounded operations', () => {
           4.5e-16 * Math.max(Math.abs(Math.log(x)), 0.1),
         );
       }),
-      { seed: 3, numRuns: 3000 },
+      { seed: 3, numRuns: 500 },
     );
     expect([log(0), log(1), log(Infinity)]).toEqual([-Infinity, 0, Infinity]);
   });
@@ -71,7 +71,7 @@ describe('functions built from exactly rounded operations', () => {
           expect(Math.abs(gammaShare(a, a * t) - gammaCdf(a * t, a, 1))).toBeLessThanOrEqual(1e-11);
         },
       ),
-      { seed: 5, numRuns: 1500 },
+      { seed: 5, numRuns: 300 },
     );
     for (let z = -8; z <= 8; z += 0.37)
       expect(Math.abs(normalShare(z) - normalCdf(z))).toBeLessThanOrEqual(1e-14);
