@@ -60,7 +60,7 @@ module.exports = {
     forbid('every-room-is-listed', 'a folder of apps or libs outside the table would obey no rule',
       { path: '^(apps|libs)/', pathNot: Object.keys(ROOMS).map((room) => `^${room}/`) }, {}),
     forbid('only-persistence-names-the-database', 'Prisma and pg, types included, stay in one room; the bare peers of the benchmark and the drills are the exception',
-      { path: '^(apps|libs|test)/', pathNot: ['^libs/persistence/', '^test/(bench|drills)/', '^apps/worker/src/queue/'] }, { path: packages(DATABASE) }),
+      { path: '^(apps|libs|test)/', pathNot: ['^libs/persistence/', '^test/(bench|drills)/'] }, { path: packages(DATABASE) }),
     forbid('enter-through-the-front-door', 'import the package, never a file inside it',
       { path: '^(libs|apps|test)/([^/]+)/' },
       { path: '^libs/[^/]+/src/', pathNot: ['^$1/$2/', '^libs/[^/]+/src/index[.]ts$', ...SIDE_DOORS.map((door) => `^${door}$`)] }),

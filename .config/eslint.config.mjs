@@ -27,6 +27,8 @@ export default tseslint.config(
       '@typescript-eslint/consistent-type-imports': ['error', { disallowTypeAnnotations: false }],
       '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true, allowBoolean: true }],
       '@typescript-eslint/no-unsafe-class-instance-assignment': 'off',
+      // Shapes on the wire are classes for their decorators and are filled from object literals.
+      '@typescript-eslint/no-misused-spread': 'off',
       '@typescript-eslint/no-extraneous-class': ['error', { allowWithDecorator: true, allowEmpty: true }],
       '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
       '@typescript-eslint/unified-signatures': 'off',

@@ -58,7 +58,7 @@ export function checkAnswer(
 ): void {
   if (method === 'HEAD' || method === 'OPTIONS' || status === 204 || status === 304) return;
   const validate = checker.validator(method, url.split('?')[0] ?? '', status, type);
-  if (validate === undefined || validate(body) === true) return;
+  if (validate === undefined || validate(body)) return;
   const faults = (validate.errors ?? [])
     .slice(0, 5)
     .map((fault) => `${fault.instancePath} ${fault.message ?? ''}`);

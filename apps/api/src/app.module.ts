@@ -6,6 +6,7 @@ import { OdometerModule } from './modules/odometer/odometer.module.js';
 import { ComebacksModule } from './modules/comebacks/comebacks.module.js';
 import { ComplaintsModule } from './modules/complaints/complaints.module.js';
 import { JobsModule } from './modules/jobs/jobs.module.js';
+import { FleetModule } from './modules/fleet/fleet.module.js';
 import { HealthModule } from './http/operation/health.module.js';
 import { OffersModule } from './modules/offers/offers.module.js';
 import { VehiclesModule } from './modules/vehicles/vehicles.module.js';
@@ -35,6 +36,7 @@ const resources: readonly (new () => object)[] = [
   ComplaintsModule,
   JobsModule,
   OffersModule,
+  FleetModule,
 ];
 
 /** The whole interface over the given ports: at least `CredentialLookup` and `ReadinessProbe`. */

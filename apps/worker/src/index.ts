@@ -1,1 +1,2 @@
-export {};
+export { startWorker, type WorkerSettings } from './worker.module.js';
+export type { RunningWorker } from './run-rounds.js';

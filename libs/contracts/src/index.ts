@@ -12,3 +12,4 @@ export * from './comebacks/index.js';
 export * from './complaints/index.js';
 export * from './jobs/index.js';
 export * from './offers/index.js';
+export * from './fleet/index.js';

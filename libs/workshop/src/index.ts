@@ -11,6 +11,7 @@ export * from './intake/find-vehicles.use-case.js';
 export * from './intake/transfer-vehicle.use-case.js';
 export * from './intake/fitted-parts.use-case.js';
 export * from './fleet/import-fleet-history.use-case.js';
+export * from './fleet/show-fleet-recurrence.use-case.js';
 
 /** Texts for people, made from stable codes at the edge. */
 export { renderText } from '@endfloat/catalogue';

@@ -1,7 +1,6 @@
 import { shopRoles, type ShopRole } from '@endfloat/workshop/ports';
 import {
   DecimalField,
-  EnumField,
   FlagField,
   IdField,
   InstantField,

@@ -5,8 +5,7 @@ import type { Calibration } from '../ports/records/bench.records.js';
 export const dueSoonDays = 14;
 
 /** State of an instrument's calibration on a day; `failed`: the last calibration up to that day was not passed. */
-export type CalibrationStanding =
-  CalibrationStatus | { readonly kind: 'failed'; readonly failedOn: string };
+export type CalibrationStanding = CalibrationStatus | { readonly kind: 'failed'; readonly failedOn: string };
 
 export const calibrationStandingKinds = [
   'inCalibration',

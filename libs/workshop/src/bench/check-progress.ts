@@ -84,7 +84,11 @@ function phasesOf({ readings, verdicts }: ProgressInput, check: Check): readonly
       position,
       readings: here,
       verdicts: judged,
-      lastTakenAt: here.map(({ content }) => content.takenAt).sort().at(-1) ?? '',
+      lastTakenAt:
+        here
+          .map(({ content }) => content.takenAt)
+          .sort()
+          .at(-1) ?? '',
       ...standingOf(rows),
     };
   });

@@ -50,7 +50,10 @@ export class CorrectReadingUseCase {
         { id: command.id, expected: command.expected, content },
         stamp,
       );
-      await judgeAndStore(tx, this.ids, inspection, { ...stamp, reason: `reading corrected: ${command.reason}` });
+      await judgeAndStore(tx, this.ids, inspection, {
+        ...stamp,
+        reason: `reading corrected: ${command.reason}`,
+      });
       await tx.announce({
         type: 'endfloat.reading.corrected.v1',
         subjectId: command.id,

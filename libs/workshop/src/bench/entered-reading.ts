@@ -78,7 +78,7 @@ export function positionOf(
 /** Reads a result for a check: the text is kept, the value is exact, the unit is of the right kind and never guessed. */
 export function resultContent(
   types: readonly ComponentType[],
-  check: Check,
+  check: Pick<Check, 'id' | 'componentTypeId' | 'characteristicId' | 'resultKind'>,
   result: EnteredResult,
   at: string,
 ): ResultContent {

@@ -45,7 +45,8 @@ export class ListReadingsUseCase {
     const now = this.clock.now();
     if (vehicleId !== undefined) await visibleVehicle(tx, caller, vehicleId, now);
     const vehicles =
-      vehicleId ?? (caller.customerId === undefined ? undefined : await vehiclesOf(tx, caller.customerId, now));
+      vehicleId ??
+      (caller.customerId === undefined ? undefined : await vehiclesOf(tx, caller.customerId, now));
     if (vehicles === undefined) return inspectionId;
     const inspections = await tx.inspections.all({ vehicleId: vehicles });
     const ids = inspections.map(({ id }) => id);

@@ -113,7 +113,12 @@ async function refuseUnknown(
 
 export interface InspectionProgress {
   readonly inspection: InspectionRecord;
-  readonly sheet: { readonly id: string; readonly edition: number; readonly title: string; readonly precedence: string };
+  readonly sheet: {
+    readonly id: string;
+    readonly edition: number;
+    readonly title: string;
+    readonly precedence: string;
+  };
   readonly checks: readonly CheckProgress[];
 }
 

@@ -165,9 +165,7 @@ export class ReadingSituation {
       ({ content }) =>
         (content.fittedAt ?? '') <= at && (content.removedAt === null || content.removedAt > at),
     );
-    const known = fitted.sort((a, b) =>
-      (a.content.fittedAt ?? '').localeCompare(b.content.fittedAt ?? ''),
-    );
+    const known = fitted.sort((a, b) => (a.content.fittedAt ?? '').localeCompare(b.content.fittedAt ?? ''));
     const last = known.at(-1);
     if (last !== undefined) return last.id;
     return this.originalPart(componentType, position, at, here);

@@ -1,3 +1,4 @@
+import { examineVehicleNumber, plateKey } from '@endfloat/catalogue';
 import { invalidInput } from '../errors/domain.errors.js';
 import type { Clock } from '../ports/clock.port.js';
 import type { IdSource } from '../ports/id-source.port.js';
@@ -149,9 +150,10 @@ function refuseDoubleIds(ids: readonly string[]): void {
 function vehicleOf(entry: VehicleHistoryEntry): Vehicle {
   return {
     chassisNumber: entry.chassisNumber,
-    numberSearch: entry.chassisNumber?.toUpperCase().replace(/[^0-9A-Z]/g, '') ?? null,
+    numberSearch:
+      entry.chassisNumber === null ? null : examineVehicleNumber({ asRead: entry.chassisNumber }).normalised,
     plate: entry.plate,
-    plateSearch: entry.plate?.toUpperCase().replace(/[^0-9A-Z]/g, '') ?? null,
+    plateSearch: entry.plate === null ? null : plateKey(entry.plate),
     label: entry.label,
     firstUsedOn: entry.firstUsedOn,
     application: null,

@@ -67,7 +67,10 @@ export interface JudgedRow {
 export type BenchJudgement = Judgement | NoReadingsJudgement;
 
 /** The characteristic a check measures. Sheets are validated when they are recorded, so it is there. */
-export function characteristicOf(types: readonly ComponentType[], check: Check): Characteristic {
+export function characteristicOf(
+  types: readonly ComponentType[],
+  check: Pick<Check, 'componentTypeId' | 'characteristicId'>,
+): Characteristic {
   const found = types
     .find(({ id }) => id === check.componentTypeId)
     ?.characteristics.find(({ id }) => id === check.characteristicId);

@@ -17,7 +17,12 @@ import {
 } from './bench-case.js';
 import { standingOf } from './check-standing.js';
 import { companionFor } from './companion.js';
-import { judgeAnswers, judgeFunctional, judgePairs, type ObservationJudgement } from './judge-observations.js';
+import {
+  judgeAnswers,
+  judgeFunctional,
+  judgePairs,
+  type ObservationJudgement,
+} from './judge-observations.js';
 import { limitsOf } from './limits-of-check.js';
 import { judgeNumbers, type NumberJudgement, type PlaceNumbers } from './judge-numbers.js';
 import { contextOfTexts } from './limit-context.js';

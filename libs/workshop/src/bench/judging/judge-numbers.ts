@@ -107,8 +107,7 @@ export function budgetOf(
     readings: shown.map(quantityOf),
     quantityKind: kind,
     instrument: propertiesForKind(instrument, kind, steps),
-    setUp:
-      doubt?.setUp == null ? null : { standardUncertainty: doubt.setUp, degreesOfFreedom: 'infinite' },
+    setUp: doubt?.setUp == null ? null : { standardUncertainty: doubt.setUp, degreesOfFreedom: 'infinite' },
     priorRepeatability:
       doubt?.repeatability == null
         ? null

@@ -14,8 +14,14 @@ import {
   type UnitCode,
   type Verdict as Judgement,
 } from '@endfloat/metrology';
-import type { ReadingRecord } from './bench-case.js';
+import type { Reading } from '../../ports/records/bench.records.js';
 import { quantityOf } from './judge-numbers.js';
+
+/** The part of a reading that is judged here. */
+export interface Observation {
+  readonly id: string;
+  readonly content: Pick<Reading, 'resultKind' | 'pair' | 'unit' | 'answer' | 'grade'>;
+}
 
 export interface ObservationJudgement {
   readonly judgement: Judgement;
@@ -26,17 +32,18 @@ export interface ObservationJudgement {
 }
 
 /** The pair of blades as it was entered. */
-export function pairOf({ content }: ReadingRecord): BladePair | null {
+export function pairOf({ content }: Observation): BladePair | null {
   const { pair, unit } = content;
   if (pair === null || unit === null) return null;
-  const blade = (text: string | null) => (text === null ? null : quantityOf({ text, unit: unit as UnitCode }));
+  const blade = (text: string | null) =>
+    text === null ? null : quantityOf({ text, unit: unit as UnitCode });
   return { largestHolding: blade(pair.largestClosed), smallestChanged: blade(pair.smallestOpen) };
 }
 
 /** The last pair counts; pairs are never averaged. */
 export function judgePairs(
   limit: Limit,
-  readings: readonly ReadingRecord[],
+  readings: readonly Observation[],
   context: LimitContext,
   standing: ReadingStanding,
 ): ObservationJudgement {
@@ -53,7 +60,7 @@ export function judgePairs(
  */
 export function judgeAnswers(
   limit: Limit,
-  readings: readonly ReadingRecord[],
+  readings: readonly Observation[],
   context: LimitContext,
   standing: ReadingStanding,
 ): ObservationJudgement {
@@ -73,9 +80,9 @@ const yesNo = (answer: boolean | null): 'yes' | 'no' => (answer === true ? 'yes'
 export interface FunctionalInput {
   readonly limit: Limit;
   readonly check: Check;
-  readonly readings: readonly ReadingRecord[];
+  readonly readings: readonly Observation[];
   /** the companion's last pair of the same phase, with no work between */
-  readonly companion: ReadingRecord | null;
+  readonly companion: Observation | null;
   /** limit that says which window the companion must be in; null where none applies */
   readonly companionLimit: Limit | null;
   readonly context: LimitContext;

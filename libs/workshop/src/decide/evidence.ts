@@ -1,0 +1,21 @@
+/** Kinds of record that a reason may rest on. */
+export const evidenceKinds = ['reading', 'verdict', 'job', 'comeback', 'consent', 'offer', 'given'] as const;
+export type EvidenceKind = (typeof evidenceKinds)[number];
+
+/** A record behind a reason. */
+export interface EvidenceLink {
+  readonly kind: EvidenceKind;
+  readonly id: string;
+}
+
+/** How a record is named inside an assessment, whose room takes ids for opaque. */
+export function evidenceOf(kind: EvidenceKind, id: string): string {
+  return `${kind}:${id}`;
+}
+
+/** The record behind an evidence id; whatever does not read as one was given from outside. */
+export function evidenceLink(evidence: string): EvidenceLink {
+  const at = evidence.indexOf(':');
+  const kind = evidenceKinds.find((each) => each === evidence.slice(0, at));
+  return kind === undefined ? { kind: 'given', id: evidence } : { kind, id: evidence.slice(at + 1) };
+}
