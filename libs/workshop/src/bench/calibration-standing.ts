@@ -7,16 +7,6 @@ export const dueSoonDays = 14;
 /** State of an instrument's calibration on a day; `failed`: the last calibration up to that day was not passed. */
 export type CalibrationStanding = CalibrationStatus | { readonly kind: 'failed'; readonly failedOn: string };
 
-export const calibrationStandingKinds = [
-  'inCalibration',
-  'due',
-  'overdue',
-  'neverCalibrated',
-  'noInterval',
-  'failed',
-] as const;
-export type CalibrationStandingKind = (typeof calibrationStandingKinds)[number];
-
 /** The last passed calibration up to a day. */
 export function lastGoodCalibration(
   calibrations: readonly Calibration[],

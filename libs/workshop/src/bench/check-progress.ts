@@ -1,6 +1,6 @@
 import { checksDownstreamOf, type Check, type CheckSheet } from '@endfloat/catalogue';
-import type { CheckRemark, ReadingPhase } from '../ports/records/bench.records.js';
-import { standingOf, isLeftOut, type CheckState, type GroupStanding } from './judging/check-standing.js';
+import type { CheckRemark, CheckState, ReadingPhase } from '../ports/records/bench.records.js';
+import { standingOf, isLeftOut, type GroupStanding } from './judging/check-standing.js';
 import type { DoneWork, JudgedRow, ReadingRecord } from './judging/bench-case.js';
 import type { VerdictRecord } from './judging/store-verdicts.js';
 

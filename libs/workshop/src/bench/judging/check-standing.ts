@@ -1,20 +1,5 @@
-import type { CheckRemark } from '../../ports/records/bench.records.js';
+import type { CheckRemark, CheckState } from '../../ports/records/bench.records.js';
 import type { JudgedRow } from './bench-case.js';
-
-/**
- * Where a check stands. `recorded`: read, and no limit judges it. `provisional`: read before it could be judged, or a
- * negative functional answer that is repeated later. `notDone`: left out on purpose.
- */
-export const checkStates = [
-  'open',
-  'passed',
-  'failed',
-  'undecided',
-  'provisional',
-  'recorded',
-  'notDone',
-] as const;
-export type CheckState = (typeof checkStates)[number];
 
 export interface GroupStanding {
   readonly state: CheckState;

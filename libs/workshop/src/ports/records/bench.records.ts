@@ -163,3 +163,28 @@ export interface VerdictDetail {
   /** the edition of the limit that was used */
   readonly limit: LimitEdition & { readonly origin: LimitOrigin; readonly asWritten: string };
 }
+
+/**
+ * Where a check stands. `recorded`: read, and no limit judges it. `provisional`: read before it could be judged, or a
+ * negative functional answer that is repeated later. `notDone`: left out on purpose.
+ */
+export const checkStates = [
+  'open',
+  'passed',
+  'failed',
+  'undecided',
+  'provisional',
+  'recorded',
+  'notDone',
+] as const;
+export type CheckState = (typeof checkStates)[number];
+
+export const calibrationStandingKinds = [
+  'inCalibration',
+  'due',
+  'overdue',
+  'neverCalibrated',
+  'noInterval',
+  'failed',
+] as const;
+export type CalibrationStandingKind = (typeof calibrationStandingKinds)[number];
