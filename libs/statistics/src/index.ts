@@ -287,3 +287,14 @@ export type {
   NoisyOrPosteriorOutcome,
 } from './inference/noisy-or-posterior.js';
 export { standardErrorsUpTo, turnbullEstimate, type TurnbullCurve } from './survival/turnbull-estimate.js';
+// mixed: lines of several units
+export { betweenVariations } from './mixed/minimise-reml.js';
+export type { BetweenVariation } from './mixed/minimise-reml.js';
+export { predictOnUncertainLine } from './mixed/predict-on-uncertain-line.js';
+export type { UncertainLinePrediction } from './mixed/predict-on-uncertain-line.js';
+export { randomEffectsLine } from './mixed/random-effects-line.js';
+export type { RandomEffectsLine, RandomEffectsLineOutcome } from './mixed/random-effects-line.js';
+export { recentreLine } from './mixed/recentre-line.js';
+export { shrunkenLine } from './mixed/shrunken-line.js';
+export type { LinePopulation, ShrunkenLine } from './mixed/shrunken-line.js';
+export type { LineCovariance, UncertainLine } from './mixed/uncertain-line.js';
