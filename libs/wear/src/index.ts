@@ -1,1 +1,2 @@
 export * from './distance/index.js';
+export * from './trend/index.js';

@@ -1,0 +1,11 @@
+export { type AccelerationTest } from './acceleration-test.js';
+export * from './as-found-points.js';
+export { fewestPartsForFleet, fitFleetWear, type FleetWearFit, type PartHistory } from './fit-fleet-wear.js';
+export { type HandChecks } from './hand-checks.js';
+export { type InstrumentBias } from './instrument-bias.js';
+export { farthestKm, type LevelForecast } from './level-forecast.js';
+export * from './probability-of-reaching.js';
+export { type LearnedFrom, type WearModel } from './wear-model.js';
+export { wearDirections, type WearDirection, type WearPoint } from './wear-point.js';
+export * from './wear-trend.js';
+export * from './wear-watch-list.js';
