@@ -134,7 +134,9 @@ function likelihoodLimits(
       if (value === null) return null;
       if (value < maximum - drop) {
         // Inside the bracket the search has just succeeded on both sides; a failure there counts as fallen.
-        const root = findRoot((point) => (profile(point) ?? -Infinity) - maximum + drop, near, far);
+        const root = findRoot((point) => (profile(point) ?? -Infinity) - maximum + drop, near, far, {
+          tolerance: 1e-9,
+        });
         return root.kind === 'found' ? root.root : null;
       }
       near = far;
