@@ -237,17 +237,19 @@ describe('probes and the end of the process', () => {
   });
 
   it('API row 57: told to end, the process is first not ready while it still answers, then finishes what it has begun', async () => {
-    const trial = await openTrial(trialControllers, { drainTime: 300 });
+    const trial = await openTrial(trialControllers, { drainTime: 2000 });
     await trial.app.listen(0, '127.0.0.1');
     const address = await trial.app.getUrl();
+    const begun = fetch(`${address}/v1/trial-faults/slow`, { headers: trial.owner });
     const closing = trial.app.close();
-    await new Promise((resolve) => setTimeout(resolve, 20));
-    const readiness = await fetch(`${address}/readyz`);
+    let readiness = await fetch(`${address}/readyz`);
+    while (readiness.status === 200) readiness = await fetch(`${address}/readyz`);
     expect([readiness.status, ((await readiness.json()) as { type: string }).type]).toEqual([
       503,
       '/problems/shutting-down',
     ]);
     expect((await fetch(`${address}/v1/trial-faults/slow`, { headers: trial.owner })).status).toBe(200);
+    expect((await begun).status).toBe(200);
     await closing;
     await expect(fetch(`${address}/livez`)).rejects.toThrow();
   });

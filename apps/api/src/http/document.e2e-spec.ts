@@ -1,4 +1,5 @@
 import { readdir } from 'node:fs/promises';
+import { Controller, Get } from '@nestjs/common';
 import { Validator } from '@seriousme/openapi-schema-validator';
 import { openTrial, type Trial } from '../../../../test/support/http.js';
 import { trialControllers } from '../../../../test/support/trial-things.js';
@@ -153,6 +154,19 @@ describe('the document', () => {
       headers: { 'if-none-match': String(known.headers['etag']) },
     });
     expect(again.status).toBe(304);
+  });
+});
+
+describe('starting', () => {
+  it('is refused while a route says neither who may call it nor what it answers', async () => {
+    @Controller({ path: 'open-doors', version: '1' })
+    class OpenDoors {
+      @Get()
+      listDoors(): string {
+        return 'anything';
+      }
+    }
+    await expect(openTrial([OpenDoors])).rejects.toThrow('OpenDoors.listDoors does not say who may call it');
   });
 });
 

@@ -17,7 +17,7 @@ export const PageSizeField = (): PropertyDecorator =>
 export const CursorField = (): PropertyDecorator =>
   textOf(
     { description: 'Where to go on, taken from `nextCursor` of the page before.', optional: true },
-    { max: 512, pattern: '^[A-Za-z0-9_-]+\\.[A-Za-z0-9_-]+$' },
+    { max: 2048, pattern: '^[A-Za-z0-9_-]+\\.[A-Za-z0-9_-]+$' },
   );
 
 /** `true` or `false` in a query. */

@@ -30,7 +30,7 @@ export function pageOf<T extends object>(type: () => FieldClass<T>): FieldClass<
     @TextField({
       description: 'Where the next page begins; null on the last page.',
       nullable: true,
-      max: 512,
+      max: 2048,
       pattern: '^[A-Za-z0-9_-]+\\.[A-Za-z0-9_-]+$',
     })
     nextCursor!: string | null;

@@ -33,7 +33,9 @@ describe('faultyRoutes', () => {
       @Post(':noteId/copies')
       @Allow('owner')
       @Answer(Note, { summary: 'Copy' })
-      copyNote(@Param() _path: NotePath, @Body() _body: Note, @Query() _query: Nothing): void {}
+      copyNote(@Param() path: NotePath, @Body() body: Note, @Query() query: Nothing): unknown {
+        return [path, body, query];
+      }
     }
     expect(faultsOf(Notes)).toEqual([]);
     expect(routesOf(Notes)).toMatchObject([
@@ -55,7 +57,9 @@ describe('faultyRoutes', () => {
         @Post()
         @Allow('owner')
         @Answer(Note, { summary: 'Write' })
-        writeNote(@Body() _body: Note): void {}
+        writeNote(@Body() body: Note): Note {
+          return body;
+        }
       }
       Reflect.defineMetadata('design:paramtypes', [type], Notes.prototype, 'writeNote');
       expect(faultsOf(Notes)).toEqual([expect.stringContaining('Notes.writeNote takes a body of type')]);
@@ -68,7 +72,9 @@ describe('faultyRoutes', () => {
       @Post()
       @Allow('owner')
       @Answer(Note, { summary: 'Write' })
-      writeNote(@Body('text') _text: string): void {}
+      writeNote(@Body('text') text: string): string {
+        return text;
+      }
 
       @Get(':noteId')
       @Public()

@@ -28,4 +28,5 @@ export const errorProblems = {
   'release.alreadyReleased': 'state-conflict',
   'comeback.notReleasedBefore': 'state-conflict',
   'assessment.notPossible': 'state-conflict',
+  'decision.optionRemoved': 'state-conflict',
 } as const satisfies Record<ErrorCode, ProblemName>;

@@ -1,5 +1,5 @@
 import { FastifyAdapter } from '@nestjs/platform-fastify';
-import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { LogController, type FastifyInstance, type FastifyReply, type FastifyRequest } from 'fastify';
 import type { Logger } from 'pino';
 import { sendRawProblem } from '../problems/raw-problem.js';
 import { sendProblem } from '../problems/send-problem.js';
@@ -30,7 +30,7 @@ export class ProblemFastifyAdapter extends FastifyAdapter {
   constructor(settings: ApiSettings, logger: Logger) {
     super({
       loggerInstance: logger,
-      disableRequestLogging: true,
+      logController: new LogController({ disableRequestLogging: true }),
       bodyLimit: settings.bodyLimit,
       requestTimeout: settings.requestTimeout,
       // The body is read within this time too, and its own limit is to be met first.
