@@ -80,6 +80,7 @@ function learnedFrom(parts: number, unit: number, covariance: readonly (readonly
  * @complexity O(parts x points³) a step
  * @source Lawless & Crowder (2004), Lifetime Data Analysis 10:213-227 (gamma processes with random effects); van Noortwijk
  *   (2009), Reliab. Eng. Syst. Saf. 94:2-21; Chung et al. (2013), Psychometrika 78:685-709 (spreads away from 0)
+ * @oracle fleets simulated with known parameters, in the spec
  */
 export function fitFleetWear(histories: readonly PartHistory[], direction: WearDirection): FleetWearFit {
   for (const { points } of histories) requireWearPoints(points);

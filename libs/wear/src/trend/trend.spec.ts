@@ -322,9 +322,13 @@ describe('the lasers of Meeker and Escobar', () => {
   });
 
   it('are given nearly the same medians by the model, and its 90 % intervals hold eleven of twelve published times', () => {
-    const fit = fitFleetWear(histories, 'rising');
+    // Every second reading: nine a laser.
+    const everySecond = histories.map(({ points }) => ({
+      points: points.filter((_, index) => index % 2 === 0),
+    }));
+    const fit = fitFleetWear(everySecond, 'rising');
     if (fit.kind !== 'estimated') throw new Error(fit.kind);
-    expect(fit).toMatchObject({ points: 255, model: { learned: expect.objectContaining({ parts: 15 }) } });
+    expect(fit).toMatchObject({ points: 135, model: { learned: expect.objectContaining({ parts: 15 }) } });
     let [held, asked] = [0, 0];
     for (const [index, { pseudoFailureHours }] of degradingLasers.entries()) {
       const { points } = histories[index]!;
@@ -452,7 +456,7 @@ describe('coverage by simulation', () => {
   it('holds the true distance to the limit in 88 to 92 of 100 intervals of 90 % in fleets of 25', () => {
     const next = seededNumbers(20260808);
     let [held, asked] = [0, 0];
-    for (let fleet = 0; fleet < 40; fleet += 1) {
+    for (let fleet = 0; fleet < 30; fleet += 1) {
       const parts = Array.from({ length: 25 }, () => simulatedPart(next, 4 + Math.floor(5 * next())));
       const fit = fitFleetWear(parts, 'rising');
       if (fit.kind !== 'estimated') throw new Error(fit.kind);

@@ -149,6 +149,7 @@ function checked(question: WearQuestion): { nowKm: number; confidence: number } 
  *   is not finite
  * @source van Noortwijk (2009), Reliab. Eng. Syst. Saf. 94:2-21; Lawless & Crowder (2004), Lifetime Data Analysis
  *   10:213-227; Whitmore (1995), Lifetime Data Analysis 1:307-319 (measurement error)
+ * @oracle coverage by seeded simulation of gamma wear; `degradingLasers` for the straight-line check
  */
 export function wearTrend(question: WearQuestion): WearTrendOutcome {
   const { nowKm, confidence } = checked(question);
