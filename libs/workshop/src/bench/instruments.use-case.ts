@@ -18,6 +18,11 @@ import { localDay } from './local-day.js';
 export type InstrumentRecord = Recorded<NoReferences, Instrument>;
 export type CalibrationRecord = Recorded<OfInstrument, Calibration>;
 
+export interface CalibrationsOfInstrument {
+  readonly standing: CalibrationStanding;
+  readonly calibrations: readonly CalibrationRecord[];
+}
+
 export interface InstrumentView {
   readonly record: InstrumentRecord;
   readonly standing: CalibrationStanding;
@@ -34,18 +39,11 @@ export class RecordInstrumentUseCase {
   execute(
     caller: Caller,
     command: { readonly id?: string | undefined; readonly instrument: Instrument },
-  ): Promise<InstrumentView & { readonly created: boolean }> {
+  ): Promise<AddedRecord<NoReferences, Instrument>> {
     const stamp = stampOf(this.clock, caller);
     refuseUnusable(command.instrument);
-    return this.work.run(caller.shopId, async (tx) => {
-      const { record, created } = await addRecord(
-        tx.instruments,
-        'instrument',
-        { id: command.id ?? this.ids.next(), identity: {}, content: command.instrument },
-        stamp,
-      );
-      return { ...(await viewOf(tx, record, stamp.at)), created };
-    });
+    const record = { id: command.id ?? this.ids.next(), identity: {}, content: command.instrument };
+    return this.work.run(caller.shopId, (tx) => addRecord(tx.instruments, 'instrument', record, stamp));
   }
 }
 
@@ -64,13 +62,11 @@ export class CorrectInstrumentUseCase {
       readonly instrument: Instrument;
       readonly reason: string;
     },
-  ): Promise<InstrumentView> {
+  ): Promise<InstrumentRecord> {
     const stamp = stampOf(this.clock, caller, command.reason);
     refuseUnusable(command.instrument);
-    return this.work.run(caller.shopId, async (tx) => {
-      const change = { id: command.id, expected: command.expected, content: command.instrument };
-      return viewOf(tx, await correctRecord(tx.instruments, 'instrument', change, stamp), stamp.at);
-    });
+    const change = { id: command.id, expected: command.expected, content: command.instrument };
+    return this.work.run(caller.shopId, (tx) => correctRecord(tx.instruments, 'instrument', change, stamp));
   }
 }
 
@@ -108,10 +104,12 @@ export class RecordCalibrationUseCase {
     });
   }
 
-  list(caller: Caller, instrumentId: string, asOf?: string): Promise<readonly CalibrationRecord[]> {
+  /** The calibrations of an instrument and what they make of it today, or at the moment asked about. */
+  list(caller: Caller, instrumentId: string, asOf?: string): Promise<CalibrationsOfInstrument> {
     return this.work.read(caller.shopId, async (tx) => {
-      await requiredRecord(tx.instruments, 'instrument', instrumentId, asOf);
-      return tx.calibrations.all({ instrumentId }, asOf);
+      const record = await requiredRecord(tx.instruments, 'instrument', instrumentId, asOf);
+      const { standing } = await viewOf(tx, record, asOf ?? this.clock.now(), asOf);
+      return { standing, calibrations: await tx.calibrations.all({ instrumentId }, asOf) };
     });
   }
 }
@@ -122,24 +120,21 @@ export class ShowInstrumentUseCase {
     private readonly clock: Clock,
   ) {}
 
-  /** One instrument with its standing, now or as it was known and stood at a moment. */
+  /** One instrument, now or as it was known at a moment. */
   execute(
     caller: Caller,
     query: { readonly id: string; readonly asOf?: string | undefined },
-  ): Promise<InstrumentView> {
-    return this.work.read(caller.shopId, async (tx) => {
-      const record = await requiredRecord(tx.instruments, 'instrument', query.id, query.asOf);
-      return viewOf(tx, record, query.asOf ?? this.clock.now(), query.asOf);
-    });
+  ): Promise<InstrumentRecord> {
+    return this.work.read(caller.shopId, (tx) =>
+      requiredRecord(tx.instruments, 'instrument', query.id, query.asOf),
+    );
   }
 
-  revisions(caller: Caller, id: string): Promise<readonly InstrumentView[]> {
+  /** Every revision, oldest first. */
+  revisions(caller: Caller, id: string): Promise<readonly InstrumentRecord[]> {
     return this.work.read(caller.shopId, async (tx) => {
       await requiredRecord(tx.instruments, 'instrument', id);
-      const views: InstrumentView[] = [];
-      for (const record of await tx.instruments.history(id))
-        views.push(await viewOf(tx, record, this.clock.now()));
-      return views;
+      return tx.instruments.history(id);
     });
   }
 

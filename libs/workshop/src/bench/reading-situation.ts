@@ -76,6 +76,7 @@ export class ReadingSituation {
     this.refuseTooEarly(entry.takenAt, at);
     const instrument = this.instrumentOf(entry.instrumentId, at);
     if (!this.people.has(entry.measuredBy)) throw unknownReference(`${at}/measuredBy`, 'user');
+    const characteristic = characteristicOf(this.types, check);
     const position = positionOf(this.types, check, entry.position, at);
     const { implausible, ...result } = resultContent(this.types, check, entry.result, at);
     const late = this.lateAsFound(entry, at);
@@ -95,7 +96,8 @@ export class ReadingSituation {
     return {
       ...result,
       checkId: check.id,
-      characteristic: characteristicOf(this.types, check).id,
+      characteristic: characteristic.id,
+      trend: characteristic.trend,
       fittedPartId: this.partAt(check.componentTypeId, position, entry.takenAt),
       phase: entry.phase,
       position,

@@ -1,6 +1,6 @@
 import type { Characteristic, Check } from '@endfloat/catalogue';
 import { notFound } from '../errors/domain.errors.js';
-import type { ReadingPhase } from '../ports/records/bench.records.js';
+import type { Reading, ReadingPhase } from '../ports/records/bench.records.js';
 import type { ShopTransaction } from '../ports/unit-of-work.port.js';
 import { componentTypesOf } from './component-types-of.js';
 import { characteristicOf, type ReadingRecord } from './judging/bench-case.js';
@@ -18,8 +18,6 @@ export interface ReadingView {
   readonly record: ReadingRecord;
   readonly check: Check;
   readonly characteristic: Characteristic;
-  /** belongs into the series of its part: as found, of a known part, of something that wears or drifts, and confirmed */
-  readonly trendWorthy: boolean;
   readonly verdicts: readonly VerdictView[];
   /** readings of this check, phase and place that are advised and not there yet */
   readonly advisedReadingsLeft: number;
@@ -67,7 +65,6 @@ export function viewOf(record: ReadingRecord, { checks, types, verdicts, all }: 
     record,
     check,
     characteristic,
-    trendWorthy: isTrendWorthy(record, characteristic),
     verdicts: verdictsOf(verdicts, check, content.phase, content.position),
     advisedReadingsLeft: Math.max(0, characteristic.readingsAdvised - alike.length),
   };
@@ -88,9 +85,10 @@ export function verdictsOf(
     .map((record) => ({ record, check }));
 }
 
-function isTrendWorthy({ content }: ReadingRecord, { trend }: Characteristic): boolean {
+/** Whether a reading belongs into the series of its part. */
+export function isTrendWorthy(content: Reading): boolean {
   return (
-    trend !== 'state' &&
+    content.trend !== 'state' &&
     content.phase === 'asFound' &&
     content.fittedPartId !== null &&
     content.valueConfirmed &&

@@ -4,7 +4,11 @@ import type { OdometerWarningCode } from '@endfloat/wear';
 /** Warnings that the workshop itself adds: what it saw in the records of the shop. */
 type RecordWarningCode = 'numberAlsoOnOtherVehicle' | 'plateAlsoOnOtherVehicle';
 
-export type WarningCode = VehicleNumberWarningCode | OdometerWarningCode | RecordWarningCode;
+/** Warnings about a reading. */
+type BenchWarningCode = 'valueToConfirm' | 'takenAfterWork' | 'instrumentOfOtherKind';
+
+export type WarningCode =
+  VehicleNumberWarningCode | OdometerWarningCode | RecordWarningCode | BenchWarningCode;
 
 /** The sentence of every warning; `{name}` is replaced by the value of that name. */
 export const warningTexts: Readonly<Record<WarningCode, string>> = {
@@ -20,6 +24,12 @@ export const warningTexts: Readonly<Record<WarningCode, string>> = {
     'Another vehicle of this shop, {vehicleId}, has the same number. Two vans can share a short old number; check that it is not the same van entered twice.',
   plateAlsoOnOtherVehicle:
     'Another vehicle of this shop, {vehicleId}, has the same plate. Check which of the two carries it now.',
+  valueToConfirm:
+    'Expected was {lowest} to {highest} {unit}. The reading is kept and counts for nothing until somebody confirms it or corrects it.',
+  takenAfterWork:
+    'Taken after the work done at {doneAt}, because as found was never taken. It stays out of the series of its part.',
+  instrumentOfOtherKind:
+    'Taken with an instrument of another kind ({kind}) than the check asks for ({expected}).',
   notReadable: '"{shown}" is not what an odometer shows. Enter the digits, with a point before tenths.',
   noSegment: 'This is the first entry of this display; the distance is taken from what it shows.',
   belowZero:

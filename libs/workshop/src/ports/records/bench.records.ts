@@ -1,4 +1,4 @@
-import type { CheckSheet, ComponentType, ResultKind } from '@endfloat/catalogue';
+import type { CheckSheet, ComponentType, ResultKind, TrendKind } from '@endfloat/catalogue';
 import type {
   BladePairGrade,
   InstrumentProperties,
@@ -86,6 +86,8 @@ export type ReadingPhase = (typeof readingPhases)[number];
 export interface Reading {
   readonly checkId: string;
   readonly characteristic: string | null;
+  /** what a series of such readings shows: wear, slow drift, or nothing */
+  readonly trend: TrendKind;
   /** the part it was taken on; null for checks of the whole vehicle */
   readonly fittedPartId: string | null;
   readonly phase: ReadingPhase;

@@ -1,0 +1,1 @@
+export * from './catalogue-list.dto.js';

@@ -1,0 +1,2 @@
+export * from './inspection.dto.js';
+export * from './next-check.dto.js';

@@ -1,0 +1,3 @@
+export * from './verdict.dto.js';
+export * from './reading.dto.js';
+export * from './evaluation.dto.js';
