@@ -110,7 +110,7 @@ export function normalPdf(x: number, mean = 0, standardDeviation = 1): number {
  * @source NIST/SEMATECH e-Handbook 1.3.6.6.1; the library's value polished by one Halley step, since it is only
  *   good to 4e-7 at 1e-12
  * @oracle test/oracles/statistics-survival/distribution-values.ts
- * @example normalQuantile(0.975) // => 1.959963984540054
+ * @example normalQuantile(0.5) // => 0
  */
 export function normalQuantile(probability: number, mean = 0, standardDeviation = 1): number {
   requireProbability('probability', probability);

@@ -234,7 +234,7 @@ describe('meanCumulativeFunction', () => {
   const units = fc
     .array(unit, { minLength: 2, maxLength: 12 })
     .filter((all) => all.some(({ events }) => events.length > 0));
-  const options = { seed: 13, numRuns: 200, endOnFailure: true };
+  const options = { seed: 13, numRuns: 80, endOnFailure: true };
 
   it('agrees with the definition written out, whatever the spans and ties', () => {
     fc.assert(

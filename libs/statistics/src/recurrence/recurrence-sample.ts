@@ -1,4 +1,5 @@
 import { requireNonNegativeValues, requireSameLength, type Numbers } from '../descriptive/checked-values.js';
+import { orderByAge } from '../survival/age-order.js';
 
 /**
  * Recurring events of units numbered 0, 1, … and the spans of age in which each unit was observed. A unit may have
@@ -43,7 +44,7 @@ function orderBy(
     rows[kept] = row;
     kept += 1;
   }
-  return rows.subarray(0, kept).sort((a, b) => key(a) - key(b));
+  return orderByAge(rows.subarray(0, kept), key);
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { Numbers } from '../descriptive/checked-values.js';
+import { orderByAge } from './age-order.js';
 
 /** Distinct ages in rising order, each with the sum of the weights that fall on it. */
 export interface AgeTally {
@@ -29,7 +30,7 @@ export function tallyByAge({ ages, weights, keep }: TallyRows): AgeTally {
     kept += 1;
   }
   const values = sortedAges.subarray(0, kept).sort();
-  const order = rows?.subarray(0, kept).sort((a, b) => ages[a]! - ages[b]!);
+  const order = rows === null ? undefined : orderByAge(rows.subarray(0, kept), (row) => ages[row]!);
   const distinct = new Float64Array(kept);
   const totals = new Float64Array(kept);
   let count = 0;

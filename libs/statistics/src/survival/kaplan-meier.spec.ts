@@ -121,7 +121,7 @@ describe('kaplanMeier', () => {
     weight: fc.integer({ min: 1, max: 4 }),
   });
   const rows = fc.array(row, { minLength: 1, maxLength: 40 });
-  const options = { seed: 21, numRuns: 150 };
+  const options = { seed: 21, numRuns: 80 };
   const sampleOf = (data: readonly { age: number; event: boolean }[]): CensoredSample => ({
     ages: data.map(({ age }) => age),
     events: data.map(({ event }) => event),

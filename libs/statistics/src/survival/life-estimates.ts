@@ -124,6 +124,7 @@ function standardErrorAlong({ covariance }: Pick<LifeFit, 'covariance'>, gradien
  *
  * @param fit  answer of fitLifeDistribution
  * @returns both in the unit of age; Infinity where they exceed the range of numbers
+ * @throws RangeError on a sigma that is not above −½, which no fit has
  * @source Weibull: scale Γ(1 + sigma); NIST/SEMATECH e-Handbook 1.3.6.6.8 and 1.3.6.6.9
  * @oracle test/oracles/statistics-survival/generate.R
  * @example lifeMoments({ family: 'exponential', mu: 0, sigma: 1 }) // => { mean: 1, standardDeviation: 1 }

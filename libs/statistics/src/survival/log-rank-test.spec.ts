@@ -84,7 +84,7 @@ describe('logRankTest', () => {
           10,
         );
       }),
-      { seed: 9, numRuns: 150 },
+      { seed: 9, numRuns: 80 },
     );
   });
 });
