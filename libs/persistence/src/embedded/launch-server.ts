@@ -15,7 +15,7 @@ import { setTimeout as wait } from 'node:timers/promises';
 import type { Binaries } from './binaries.js';
 import type { DataFolder } from './data-folder.js';
 import { faultOf } from './database-start.error.js';
-import { findRunningServer, isMistakenFor, type RunningServer } from './running-server.js';
+import { findRunningServer, isLeftOver, type RunningServer } from './running-server.js';
 import { asAccount } from './server-account.js';
 
 export interface LaunchOptions {
@@ -25,7 +25,8 @@ export interface LaunchOptions {
   readonly settings: Readonly<Record<string, string>>;
 }
 
-const attempts = 3;
+/** How long the processes of a server that was just killed may take to end. */
+const patienceMs = 20_000;
 const largestLog = 5_000_000;
 /** Reachable on loopback by TCP only; times in logs and answers are UTC unless a session asks otherwise. */
 const ownSettings = {
@@ -47,8 +48,9 @@ export async function launchServer(
   binaries: Binaries,
   options: LaunchOptions,
 ): Promise<RunningServer> {
-  if (isMistakenFor(folder.cluster)) rmSync(join(folder.cluster, 'postmaster.pid'), { force: true });
-  for (let attempt = 1; ; attempt += 1) {
+  const deadline = Date.now() + patienceMs;
+  for (;;) {
+    if (isLeftOver(folder.cluster)) rmSync(join(folder.cluster, 'postmaster.pid'), { force: true });
     const port = options.port ?? (await findFreePort());
     const logStart = prepareLog(folder);
     const child = spawnServer(folder, binaries, serverArguments(folder.cluster, port, options.settings));
@@ -62,9 +64,9 @@ export async function launchServer(
     const passing = /Address already in use/.test(said)
       ? options.port === undefined
       : /still in use|already exists/.test(said);
-    if (!passing || attempt === attempts)
+    if (!passing || Date.now() > deadline)
       throw faultOf(`The database did not start: ${said || 'no message'}`, folder.path, 'startFailed');
-    await wait(500);
+    await wait(200);
   }
 }
 

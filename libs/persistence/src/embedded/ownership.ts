@@ -5,11 +5,12 @@ import pg from 'pg';
 import { superuser } from './create-cluster.js';
 import type { DataFolder } from './data-folder.js';
 import { DatabaseStartError, faultOf } from './database-start.error.js';
-import { findRunningServer, type RunningServer } from './running-server.js';
+import { exists, findRunningServer, type RunningServer } from './running-server.js';
 
 /** Session lock of the one process that may stop the server. A killed owner loses it, a living one does not. */
 const ownerLock = 72707370;
-const patienceWithDyingOwnerMs = 3_000;
+/** A killed owner's process may still be listed, and its session still ending, for a moment. */
+const patienceMs = { ownerListed: 1_000, ownerGone: 10_000 };
 const notYetAccepting = new Set(['57P03', 'ECONNREFUSED', 'ECONNRESET']);
 
 interface Owner {
@@ -30,10 +31,11 @@ export async function takeOwnership(
 ): Promise<pg.Client> {
   const session = await connectWhenReady(folder, server, password, timeoutMs);
   try {
-    const deadline = Date.now() + patienceWithDyingOwnerMs;
+    const begun = Date.now();
     while (!(await tryLock(session))) {
       const owner = readOwner(folder);
-      if ((owner && isAlive(owner.pid)) || Date.now() > deadline) throw alreadyRunning(folder, server, owner);
+      const patience = owner && exists(owner.pid) ? patienceMs.ownerListed : patienceMs.ownerGone;
+      if (Date.now() - begun > patience) throw alreadyRunning(folder, server, owner);
       await wait(50);
     }
     const self: Owner = { pid: process.pid, startedFrom };
@@ -106,14 +108,5 @@ function readOwner({ path }: DataFolder): Owner | undefined {
     return JSON.parse(readFileSync(file, 'utf8')) as Owner;
   } catch {
     return undefined;
-  }
-}
-
-function isAlive(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch (error) {
-    return (error as NodeJS.ErrnoException).code === 'EPERM';
   }
 }

@@ -21,10 +21,14 @@ export function findRunningServer(cluster: string): RunningServer | undefined {
   return isListening && isServerOf(cluster, pid) ? { pid, port } : undefined;
 }
 
-/** The process a left-over pid file names when that is alive and no server of this cluster; it would stop a start. */
-export function isMistakenFor(cluster: string): boolean {
+/**
+ * Whether the pid file names a process that exists and is no server of this cluster: some other program, or a killed
+ * server that its parent has not collected. Either would stop a start, for ever in a container whose first process
+ * collects nobody. Processes that a killed server left are found by the new one through their shared memory.
+ */
+export function isLeftOver(cluster: string): boolean {
   const { pid } = readPidFile(cluster);
-  return pid > 0 && commandLine(pid) !== '' && !isServerOf(cluster, pid);
+  return pid > 0 && exists(pid) && !isServerOf(cluster, pid);
 }
 
 /**
@@ -73,6 +77,16 @@ function commandLine(pid: number): string {
     return readFileSync(`/proc/${pid}/cmdline`, 'utf8').replaceAll('\0', ' ');
   } catch {
     return '';
+  }
+}
+
+/** Also true for a process that has ended and was not yet collected. */
+export function exists(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === 'EPERM';
   }
 }
 

@@ -101,6 +101,16 @@ describe('the embedded database', () => {
     await second.stop();
   });
 
+  it('starts again while the one before it is still stopping', async () => {
+    const first = await start();
+    const stopped = first.stop();
+    const second = await start();
+
+    expect(await value(second.ownerUrl, 'SELECT 1')).toBe(1);
+    await stopped;
+    await second.stop();
+  });
+
   it('is gone after its stop', async () => {
     const database = await start();
     await database.stop();

@@ -95,15 +95,26 @@ async function ownServer(
     timeoutMs: options.timeoutMs ?? 300_000,
   };
   const left = findRunningServer(folder.cluster);
-  if (left) {
-    const session = await takeOwnership(folder, left, password, owner);
+  const session = left && (await takeOwnershipUnlessItEnds(folder, left, password, owner));
+  if (left && session) {
     if (wasLaunchedWith(folder, binaries, left.port, launch)) return { server: left, session, adopted: true };
     await stopServer(folder.cluster, left);
     await session.end();
   }
   const server = await launchServer(folder, binaries, launch);
-  const session = await takeOwnership(folder, server, password, owner);
-  return { server, session, adopted: false };
+  return { server, session: await takeOwnership(folder, server, password, owner), adopted: false };
+}
+
+/** Undefined when the server found was on its way out, ordered by its owner or killed. */
+async function takeOwnershipUnlessItEnds(
+  ...[folder, server, password, owner]: Parameters<typeof takeOwnership>
+): Promise<pg.Client | undefined> {
+  try {
+    return await takeOwnership(folder, server, password, owner);
+  } catch (error) {
+    if (findRunningServer(folder.cluster)?.pid !== server.pid) return undefined;
+    throw error;
+  }
 }
 
 async function refuseUnlessUtf8(session: pg.Client): Promise<void> {
