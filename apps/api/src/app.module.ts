@@ -9,6 +9,13 @@ import { JobsModule } from './modules/jobs/jobs.module.js';
 import { FleetModule } from './modules/fleet/fleet.module.js';
 import { HealthModule } from './http/operation/health.module.js';
 import { OffersModule } from './modules/offers/offers.module.js';
+import { CatalogueListsModule } from './modules/catalogue-lists/catalogue-lists.module.js';
+import { ComponentTypesModule } from './modules/component-types/component-types.module.js';
+import { CheckSheetsModule } from './modules/check-sheets/check-sheets.module.js';
+import { LimitsModule } from './modules/limits/limits.module.js';
+import { InstrumentsModule } from './modules/instruments/instruments.module.js';
+import { InspectionsModule } from './modules/inspections/inspections.module.js';
+import { ReadingsModule } from './modules/readings/readings.module.js';
 import { VehiclesModule } from './modules/vehicles/vehicles.module.js';
 
 /** Adapters and use cases that whoever starts the process has made, for every module to inject. */
@@ -37,6 +44,13 @@ const resources: readonly (new () => object)[] = [
   JobsModule,
   OffersModule,
   FleetModule,
+  CatalogueListsModule,
+  ComponentTypesModule,
+  CheckSheetsModule,
+  LimitsModule,
+  InstrumentsModule,
+  InspectionsModule,
+  ReadingsModule,
 ];
 
 /** The whole interface over the given ports: at least `CredentialLookup` and `ReadinessProbe`. */
