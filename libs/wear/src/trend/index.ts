@@ -1,5 +1,6 @@
 export { type AccelerationTest } from './acceleration-test.js';
 export * from './as-found-points.js';
+export * from './degrading-lasers.published-case.js';
 export { fewestPartsForFleet, fitFleetWear, type FleetWearFit, type PartHistory } from './fit-fleet-wear.js';
 export { type HandChecks } from './hand-checks.js';
 export { type InstrumentBias } from './instrument-bias.js';

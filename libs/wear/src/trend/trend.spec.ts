@@ -205,7 +205,7 @@ describe('a change of instrument', () => {
     const same = ask([...before, ...after.map((one) => ({ ...one, instrumentId: 'dial-1' }))]);
     expect(changed.rate.mean).toBeLessThan(0.8 * same.rate.mean);
     expect(changed.instruments).toHaveLength(2);
-    const [first, second] = changed.instruments as [{ bias: number; u: number }, { bias: number; u: number }];
+    const [first, second] = [changed.instruments[0]!, changed.instruments[1]!];
     expect(second.bias - first.bias).toBeGreaterThan(0.01);
     expect(first.u).toBeLessThan(0.03);
     expect(same.instruments).toEqual([]);
