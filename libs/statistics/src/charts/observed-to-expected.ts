@@ -43,7 +43,7 @@ function poissonMeanInterval(count: number, confidence: number): Interval {
  *   expected and nothing seen, `nothingExpected` when something was.
  * @throws RangeError on an observed number that is not whole, a negative expected one, a level outside (0, 1)
  * @source Garwood (1936), Biometrika 28:437–442; Breslow & Day (1987), Statistical Methods in Cancer Research II, sec. 2.3
- * @oracle R poisson.test values in the spec (generate.R)
+ * @oracle chi-square quantiles of SciPy in the spec; test/oracles/statistics-regression/generate.R (poisson.test)
  * @example observedToExpected(0, 0) // => { kind: 'insufficientData', of: 'expectedEvents', needed: 1, got: 0 }
  */
 export function observedToExpected(

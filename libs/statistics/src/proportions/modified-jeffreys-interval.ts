@@ -6,6 +6,7 @@ import type { ProportionIntervalOutcome } from './proportion-interval.js';
 /**
  * Modified Jeffreys interval: the plain one, except near the ends, where it covers too little. Without a success the
  * upper limit is 1 − (α/2)^(1/n), with one success the lower limit is 0; failures likewise, mirrored.
+ * For a single trial, where both rules apply, the first one holds.
  *
  * @param count  successes out of trials
  * @param confidence  two-sided level 1 − α, strictly between 0 and 1
@@ -24,7 +25,7 @@ export function modifiedJeffreysInterval(count: BinomialCount, confidence = 0.95
   return {
     ...plain,
     method: 'modifiedJeffreys',
-    lower: successes === 1 ? 0 : failures === 0 ? 1 - extreme : plain.lower,
-    upper: failures === 1 ? 1 : successes === 0 ? extreme : plain.upper,
+    lower: failures === 0 ? 1 - extreme : successes === 1 ? 0 : plain.lower,
+    upper: successes === 0 ? extreme : failures === 1 ? 1 : plain.upper,
   };
 }

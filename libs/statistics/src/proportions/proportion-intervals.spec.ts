@@ -75,6 +75,7 @@ describe('intervals for one proportion', () => {
     // No success in 20: 1 − 0.025^(1/20) = 0.16843 (Brown, Cai & DasGupta, sec. 4.1.2); one success: lower limit 0.
     expectClose(interval(modifiedJeffreysInterval, 0, 20).upper, 1 - 0.025 ** (1 / 20));
     expectClose(interval(modifiedJeffreysInterval, 20, 20).lower, 0.025 ** (1 / 20));
+    expectClose(interval(modifiedJeffreysInterval, 0, 1).upper, 0.975);
     expect(interval(modifiedJeffreysInterval, 1, 29).lower).toBe(0);
     expect(interval(modifiedJeffreysInterval, 28, 29).upper).toBe(1);
     expect(interval(modifiedJeffreysInterval, 15, 148)).toEqual({

@@ -13,7 +13,7 @@ describe('theilSenSlope', () => {
   it('agrees with five points worked by hand', () => {
     // x 1…5, y 3 5 4 8 6. Slopes by distance 1: 2 -1 4 -2; by 2: 0.5 1.5 1; by 3: 5/3 1/3; by 4: 0.75.
     // Sorted: -2 -1 1/3 0.5 0.75 1 1.5 5/3 2 4; median (0.75 + 1)/2 = 0.875. Medians of y and x: 5 and 3.
-    // S = 7 rising - 2 falling... pair by pair: +,+,+,+ / -,+,+ / +,+ / - : 8 - 2 = 6; Var(S) = 5*4*15/18 = 50/3.
+    // No ties: Var(S) = 5*4*15/18 = 50/3.
     // At 80 %: z = 1.2815515655, C = 5.2319; lower rank 2.384, upper rank 8.616.
     const points = [3, 5, 4, 8, 6].map((y, i): Point => [i + 1, y]);
     const fit = estimated(points, 0.8);

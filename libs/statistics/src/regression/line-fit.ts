@@ -49,7 +49,4 @@ export interface ExactlyDeterminedLine {
   readonly intercept: number;
 }
 
-export type LineFitOutcome =
-  | LineFit
-  | ExactlyDeterminedLine
-  | InsufficientData;
+export type LineFitOutcome = LineFit | ExactlyDeterminedLine | InsufficientData;

@@ -136,7 +136,7 @@ describe('challengerRule', () => {
   });
 
   it('is not put off by one dear period before cheap ones', () => {
-    // A repair of 9 in the first period, then 1 a period, resale 4 throughout and now: averages 9, 5, 11/3, 3.
+    // An outlay of 9 in the first period, then 1 a period, resale 4 throughout and now: averages 9, 5, 11/3, 3.
     // At 3.5 the first period alone is dearer than the challenger, but the whole life is not.
     const later = [9, 1, 1, 1].map((running) => ({ running, resale: 4 }));
     expect(challengerRule(4, later, 3.5)).toMatchObject({ kind: 'keepThroughout', periods: 4 });

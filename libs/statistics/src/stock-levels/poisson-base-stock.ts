@@ -42,13 +42,13 @@ export function poissonBaseStock(
   if (leadTimeDemand < 0) throw new RangeError(`leadTimeDemand must be 0 or more, got ${leadTimeDemand}`);
   requireProbability('target', target);
   if (target === 1 && leadTimeDemand > 0) return { kind: 'unattainable', target };
-  const spare = measure === 'readyRate' ? 1 : 0;
-  const level = target === 0 ? 0 : poissonQuantile(target, leadTimeDemand) + spare;
+  const extra = measure === 'readyRate' ? 1 : 0;
+  const level = target === 0 ? 0 : poissonQuantile(target, leadTimeDemand) + extra;
   return {
     kind: 'found',
     measure,
     level,
-    service: poissonCdf(level - spare, leadTimeDemand),
+    service: poissonCdf(level - extra, leadTimeDemand),
     expectedBackorders: expectedBackorders(level, leadTimeDemand),
   };
 }
