@@ -42,6 +42,8 @@ class DatabaseReadiness extends ReadinessProbe {
 export interface OpenPorts {
   readonly providers: readonly Provider[];
   readonly work: UnitOfWork;
+  readonly clock: Clock;
+  readonly ids: IdSource;
   close(): Promise<void>;
 }
 
@@ -57,6 +59,8 @@ export function openPorts(
   const work = new SqlUnitOfWork(connections, ids);
   return {
     work,
+    clock,
+    ids,
     providers: [
       { provide: UnitOfWork, useValue: work },
       { provide: Clock, useValue: clock },

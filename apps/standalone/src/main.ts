@@ -1,15 +1,21 @@
-import { runEverything, runApi, runMigrate, runWorker, type Running } from './processes.js';
+import { runApi, runEverything, runMigrate, runOpenShop, runWorker, type Running } from './processes.js';
 import { readSettings, SettingsError } from './settings.js';
 import { isOperatorFault } from './database.module.js';
 
-const commands = { all: runEverything, migrate: runMigrate, api: runApi, worker: runWorker } as const;
+const commands = {
+  all: runEverything,
+  migrate: runMigrate,
+  api: runApi,
+  worker: runWorker,
+  'open-shop': runOpenShop,
+} as const;
 
 async function main(): Promise<void> {
   const name = process.argv[2] ?? 'all';
   const command = Object.entries(commands).find(([each]) => each === name)?.[1];
   if (command === undefined)
     throw new SettingsError(`"${name}" is no command. There are: ${Object.keys(commands).join(', ')}.`);
-  const running = await command(readSettings(process.env));
+  const running = await command(readSettings(process.env), process.argv.slice(3));
   if (running !== undefined) endOnSignal(running);
 }
 

@@ -1,7 +1,15 @@
-import { createApi, AppModule, openPorts, usualApiSettings, type OpenPorts } from '@endfloat/api';
+import {
+  AppModule,
+  createApi,
+  openPorts,
+  usualApiSettings,
+  writeKeyPrefix,
+  type OpenPorts,
+} from '@endfloat/api';
 import { startWorker, type RunningWorker } from '@endfloat/worker';
-import { loadDemoShop, demoKeys } from '@endfloat/demo';
+import { demoSecret, demoShopId, demoUsers, loadDemoShop } from '@endfloat/demo';
 import { migrate, openDatabase, type RunningDatabase } from './database.module.js';
+import { openShop } from './open-shop.js';
 import { derivedSecret, serviceSecret } from './service-secret.js';
 import { SettingsError, type ProcessSettings } from './settings.js';
 
@@ -41,6 +49,15 @@ export async function runWorker(settings: ProcessSettings): Promise<Running> {
     await startWorkerOn(database, onStop);
     say('Worker started.');
   });
+}
+
+/** Opens a shop of one's own and prints its owner's key. */
+export async function runOpenShop(settings: ProcessSettings, words: readonly string[]): Promise<undefined> {
+  const running = await started(settings, async (database) => {
+    await migrate(database);
+    say(`The shop is open. Key of its owner, shown this once: ${await openShop(database, words)}`);
+  });
+  await running.stop();
 }
 
 /** Applies the migrations and ends. */
@@ -114,16 +131,18 @@ async function startWorkerOn(database: RunningDatabase, onStop: OnStop): Promise
   return worker;
 }
 
-/** Fills an empty database with the demo shop, after the API has begun to answer. */
+/** Prints the keys of the demo people and fills the database with the demo shop, after the API has begun to answer. */
 function loadDemo(ports: OpenPorts, secret: string, worker: RunningWorker): void {
-  const keys = demoKeys(secret);
   say('');
-  say('Demo shop, for trying out; every key is a bearer token:');
-  for (const { who, key } of keys) say(`  ${who.padEnd(22)} ${key}`);
-  loadDemoShop({ work: ports.work, secret }).then(
-    (loaded) => {
-      if (loaded.vehicles > 0)
-        say(`Demo shop loaded: ${String(loaded.vehicles)} vehicles with their history.`);
+  say('Demo shop, everybody and everything in it invented. Keys, as bearer tokens:');
+  for (const user of demoUsers) {
+    say(
+      `  ${user.displayName.padEnd(20)} ${user.role.padEnd(13)} ${writeKeyPrefix(demoShopId, user.keyId)}.${demoSecret(secret, user)}`,
+    );
+  }
+  loadDemoShop({ work: ports.work, secret, until: ports.clock.now() }).then(
+    ({ vehicles }) => {
+      if (vehicles > 0) say(`Demo shop loaded: ${String(vehicles)} vans with two years of history.`);
       worker.wake();
     },
     (error: unknown) => {

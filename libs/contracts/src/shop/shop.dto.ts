@@ -169,7 +169,7 @@ export class ApiKeyList {
   items!: ApiKeyResponse[];
 }
 
-export class ApiKeyPath {
+export class KeyPath {
   @IdField({ description: 'Id of the key.' })
-  apiKeyId!: string;
+  keyId!: string;
 }

@@ -2,7 +2,7 @@ import { createHash, randomBytes } from 'node:crypto';
 import { Body, Controller, Get, Param, Post } from '@nestjs/common';
 import {
   ApiKeyList,
-  ApiKeyPath,
+  KeyPath,
   ApiKeyResponse,
   CreateApiKeyRequest,
   NewApiKeyResponse,
@@ -49,13 +49,13 @@ export class ApiKeysController {
     return { items: (await this.list.execute(caller)).map(presentApiKey) };
   }
 
-  @Post(':apiKeyId/revocations')
+  @Post(':keyId/revocations')
   @Allow('owner')
   @Answer(ApiKeyResponse, { created: true, location: () => '/v1/api-keys', summary: 'End a key for good' })
   async revokeApiKey(
     @CurrentCaller() caller: Caller,
-    @Param() { apiKeyId }: ApiKeyPath,
+    @Param() { keyId }: KeyPath,
   ): Promise<ApiKeyResponse> {
-    return presentApiKey(await this.revoke.execute(caller, apiKeyId));
+    return presentApiKey(await this.revoke.execute(caller, keyId));
   }
 }

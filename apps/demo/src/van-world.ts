@@ -1,0 +1,110 @@
+import type { PartUsed, SymptomAnswer } from '@endfloat/workshop';
+import type { SeededRandom } from './seeded-random.js';
+
+/** What is true of a demo van and nobody in the shop knows; invented, like everything here. */
+export interface VanTruth {
+  km: number;
+  /** play of the throttle shaft at its lower end, mm */
+  play: number;
+  /** growth of the play, mm per 100,000 km */
+  rate: number;
+  readonly kmPerDay: number;
+  /** whether the idle switch has drifted */
+  switchOff: boolean;
+}
+
+/** Play at which moving the shaft by hand works the switch, mm. */
+export const playThatWorksSwitch = 0.2;
+
+export function newVan(random: SeededRandom): VanTruth {
+  return {
+    km: Math.round(random.between(95_000, 310_000)),
+    play: random.between(0.03, 0.13),
+    rate: Math.exp(random.normal(Math.log(0.07), 0.6)),
+    kmPerDay: Math.exp(random.normal(Math.log(58), 0.35)),
+    switchOff: random.happens(0.15),
+  };
+}
+
+export function drive(van: VanTruth, days: number, random: SeededRandom): void {
+  const driven = van.kmPerDay * days;
+  van.km += Math.round(driven);
+  van.play += (van.rate * driven * random.between(0.6, 1.4)) / 100_000;
+  if (random.happens(1 - Math.exp(-driven / 60_000))) van.switchOff = true;
+}
+
+/** Complaints per day: more as the play passes what works the switch, and while the switch is off. */
+export function complaintHazard(van: VanTruth): number {
+  const worn = 1 / (1 + Math.exp(-(van.play - playThatWorksSwitch) / 0.02));
+  return 0.0004 + 0.012 * worn + (van.switchOff ? 0.004 : 0);
+}
+
+export interface Saying {
+  readonly words: string;
+  readonly symptoms: Readonly<Record<string, SymptomAnswer>>;
+}
+
+const sayings: readonly Saying[] = [
+  {
+    words: 'The revs go up when I put the air on, and it kicks in town.',
+    symptoms: {
+      'idle-rises-with-ac': 'present',
+      'bucks-at-light-throttle': 'present',
+      'stalls-cold': 'absent',
+    },
+  },
+  {
+    words: 'It goes up and down by itself at the lights.',
+    symptoms: { 'idle-hunts-warm': 'present', 'idle-rises-with-ac': 'absent' },
+  },
+  {
+    words: 'Dies on me in the morning, and no engine braking down the hill.',
+    symptoms: { 'stalls-cold': 'present', 'no-overrun-fuel-cut-off': 'present' },
+  },
+  {
+    words: 'It idles like it is in a hurry.',
+    symptoms: { 'idle-high-warm': 'present', 'slow-return-to-idle': 'absent' },
+  },
+  {
+    words: 'Kicks like a mule in town with my foot hardly on the pedal.',
+    symptoms: { 'bucks-at-light-throttle': 'present', 'jerks-at-tip-in': 'present' },
+  },
+];
+
+export function sayingOf(random: SeededRandom): Saying {
+  return random.pick(sayings);
+}
+
+/** What goes in when a housing is replaced, and how worn it is on arrival. */
+export function replacementOf(random: SeededRandom): {
+  readonly part: PartUsed;
+  readonly play: number;
+  readonly waitDays: number;
+} {
+  const of = (condition: PartUsed['condition'], supplier: string, amount: string): PartUsed => ({
+    condition,
+    supplier,
+    partNumber: null,
+    serial: `S${String(random.whole(10_000, 99_999))}`,
+    batch: `B${String(random.whole(1, 6))}`,
+    price: { amount, currency: 'EUR' },
+  });
+  const chance = random.next();
+  if (chance < 0.6)
+    return {
+      part: of('remanufactured', 'Rill & Daughters', '310.00'),
+      play: random.between(0.02, 0.06),
+      waitDays: random.whole(2, 6),
+    };
+  if (chance < 0.9)
+    return {
+      part: of('used', 'Harl Breakers', '120.00'),
+      play: random.between(0.05, 0.19),
+      waitDays: random.whole(2, 9),
+    };
+  return {
+    part: of('newOldStock', 'Oxbow Stores', '520.00'),
+    play: random.between(0.01, 0.03),
+    waitDays: random.whole(8, 16),
+  };
+}
