@@ -8,6 +8,8 @@ import { ComplaintsModule } from './modules/complaints/complaints.module.js';
 import { JobsModule } from './modules/jobs/jobs.module.js';
 import { FleetModule } from './modules/fleet/fleet.module.js';
 import { HealthModule } from './http/operation/health.module.js';
+import { AssessmentsModule } from './modules/assessments/assessments.module.js';
+import { DecisionsModule } from './modules/decisions/decisions.module.js';
 import { OffersModule } from './modules/offers/offers.module.js';
 import { CatalogueListsModule } from './modules/catalogue-lists/catalogue-lists.module.js';
 import { ComponentTypesModule } from './modules/component-types/component-types.module.js';
@@ -43,6 +45,8 @@ const resources: readonly (new () => object)[] = [
   ComplaintsModule,
   JobsModule,
   OffersModule,
+  DecisionsModule,
+  AssessmentsModule,
   FleetModule,
   CatalogueListsModule,
   ComponentTypesModule,

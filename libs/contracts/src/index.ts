@@ -13,6 +13,8 @@ export * from './complaints/index.js';
 export * from './jobs/index.js';
 export * from './offers/index.js';
 export * from './fleet/index.js';
+export * from './assessments/index.js';
+export * from './decisions/index.js';
 export * from './characteristics/index.js';
 export * from './component-types/index.js';
 export * from './limits/index.js';

@@ -1,6 +1,4 @@
-/** Kinds of record that a reason may rest on. */
-export const evidenceKinds = ['reading', 'verdict', 'job', 'comeback', 'consent', 'offer', 'given'] as const;
-export type EvidenceKind = (typeof evidenceKinds)[number];
+import { evidenceKinds, type EvidenceKind } from '../ports/records/decide.records.js';
 
 /** A record behind a reason. */
 export interface EvidenceLink {

@@ -28,6 +28,7 @@ export const errorCodes = [
   'release.alreadyReleased',
   'comeback.notReleasedBefore',
   'assessment.notPossible',
+  'decision.optionRemoved',
 ] as const;
 export type ErrorCode = (typeof errorCodes)[number];
 

@@ -48,6 +48,10 @@ export interface AssessmentQuestion {
   readonly coreLossChance: string | null;
 }
 
+/** Kinds of record that a reason may rest on; `given`: sent along with a preview. */
+export const evidenceKinds = ['reading', 'verdict', 'job', 'comeback', 'consent', 'given'] as const;
+export type EvidenceKind = (typeof evidenceKinds)[number];
+
 export const offerOmissions = ['expired'] as const;
 export type OfferOmission = (typeof offerOmissions)[number];
 

@@ -1,0 +1,27 @@
+import { Module } from '@nestjs/common';
+import {
+  AssessUseCase,
+  Clock,
+  ExpectedCostsUseCase,
+  Fingerprint,
+  IdSource,
+  PreviewAssessmentUseCase,
+  ReplayAssessmentUseCase,
+  ShowAssessmentsUseCase,
+  UnitOfWork,
+} from '@endfloat/workshop';
+import { useCase } from '../../http/index.js';
+import { AssessmentsController } from './assessments.controller.js';
+import { ExpectedCostsController } from './expected-costs.controller.js';
+
+@Module({
+  controllers: [AssessmentsController, ExpectedCostsController],
+  providers: [
+    useCase(AssessUseCase, UnitOfWork, Clock, IdSource, Fingerprint),
+    useCase(ShowAssessmentsUseCase, UnitOfWork, Clock),
+    useCase(ReplayAssessmentUseCase, UnitOfWork, Clock, Fingerprint),
+    useCase(PreviewAssessmentUseCase, Fingerprint),
+    useCase(ExpectedCostsUseCase),
+  ],
+})
+export class AssessmentsModule {}
