@@ -1,4 +1,4 @@
-import { spawn, type ChildProcess } from 'node:child_process';
+import { execFileSync, spawn, type ChildProcess } from 'node:child_process';
 import { once } from 'node:events';
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -31,19 +31,34 @@ const ownerProgram = (folder: string) => `
   setInterval(() => {}, 1000);`;
 
 describe('the embedded database', () => {
+  /** A data folder that was started and stopped once, to be copied: making a cluster takes longer than most tests. */
+  let prepared: string;
   let folder: string;
+  /** A data folder that does not exist yet. */
+  let fresh: string;
   let owners: ChildProcess[];
+
+  beforeAll(async () => {
+    prepared = mkdtempSync(join(tmpdir(), 'endfloat-embedded-'));
+    const database = await startEmbeddedDatabase({ dataFolder: prepared, settings });
+    await database.stop();
+  });
+
+  afterAll(() => rmSync(prepared, { recursive: true, force: true }));
 
   beforeEach(() => {
     folder = mkdtempSync(join(tmpdir(), 'endfloat-embedded-'));
+    execFileSync('cp', ['-a', `${prepared}/.`, folder]);
+    fresh = join(folder, 'fresh');
     owners = [];
   });
 
   afterEach(async () => {
     for (const owner of owners) await killed(owner);
-    const cluster = join(folder, 'cluster');
-    const left = findRunningServer(cluster);
-    if (left) await stopServer(cluster, left);
+    for (const cluster of [join(folder, 'cluster'), join(fresh, 'cluster')]) {
+      const left = findRunningServer(cluster);
+      if (left) await stopServer(cluster, left);
+    }
     rmSync(folder, { recursive: true, force: true });
   });
 
@@ -182,7 +197,7 @@ describe('the embedded database', () => {
   });
 
   it('starts once when two start at the same moment on nothing', async () => {
-    const outcomes = await Promise.allSettled([start(), start()]);
+    const outcomes = await Promise.allSettled([start({ dataFolder: fresh }), start({ dataFolder: fresh })]);
     const started = outcomes.filter((outcome) => outcome.status === 'fulfilled');
     const refused = outcomes.filter((outcome) => outcome.status === 'rejected');
 
@@ -207,7 +222,7 @@ describe('the embedded database', () => {
     const before = new Map(names.map((name) => [name, process.env[name]]));
     for (const name of names) Reflect.deleteProperty(process.env, name);
     try {
-      const database = await start();
+      const database = await start({ dataFolder: fresh });
 
       expect(await value(database.ownerUrl, 'SHOW server_encoding')).toBe('UTF8');
       expect(await value(database.adminUrl, 'SHOW server_encoding')).toBe('UTF8');
@@ -225,7 +240,7 @@ describe('the embedded database', () => {
   });
 
   it('is reachable on loopback by password only, and keeps its secret closed to others', async () => {
-    const database = await start();
+    const database = await start({ dataFolder: fresh });
     const wrong = new URL(database.ownerUrl);
     wrong.password = 'wrong';
 
@@ -238,8 +253,8 @@ describe('the embedded database', () => {
       ),
     ).toBe(4);
     await expect(value(wrong.href, 'SELECT 1')).rejects.toThrow('password authentication failed');
-    expect(statSync(join(folder, 'secret')).mode & 0o777).toBe(0o600);
-    expect(statSync(folder).mode & 0o777).toBe(0o700);
+    expect(statSync(join(fresh, 'secret')).mode & 0o777).toBe(0o600);
+    expect(statSync(fresh).mode & 0o777).toBe(0o700);
     await database.stop();
   });
 
@@ -275,16 +290,11 @@ describe('the embedded database', () => {
 
   it('says so when the port asked for is taken', async () => {
     const database = await start();
-    const other = mkdtempSync(join(tmpdir(), 'endfloat-embedded-'));
-    try {
-      const error = await faultOfStart({ dataFolder: other, port: database.port });
+    const error = await faultOfStart({ dataFolder: fresh, port: database.port });
 
-      expect(error.fault).toBe('startFailed');
-      expect(error.message).toContain('Address already in use');
-    } finally {
-      rmSync(other, { recursive: true, force: true });
-      await database.stop();
-    }
+    expect(error.fault).toBe('startFailed');
+    expect(error.message).toContain('Address already in use');
+    await database.stop();
   });
 
   it('says so when its folder cannot be used', async () => {
