@@ -125,7 +125,7 @@ export class OperatingConditionList {
   items!: OperatingConditionDto[];
 }
 
-export class QuantityKindDto {
+export class QuantityKindUnitsDto {
   @EnumField({ description: 'The kind.', values: quantityKinds, enumName: 'QuantityKind', open: true })
   kind!: QuantityKind;
 
@@ -153,6 +153,6 @@ export class QuantityKindDto {
 }
 
 export class QuantityKindList {
-  @ListField({ description: 'Kinds of quantity with their units.', max: 200, type: () => QuantityKindDto })
-  items!: QuantityKindDto[];
+  @ListField({ description: 'Kinds of quantity with their units.', max: 200, type: () => QuantityKindUnitsDto })
+  items!: QuantityKindUnitsDto[];
 }

@@ -19,6 +19,7 @@ import {
   type QuantityDto,
 } from '../fields/index.js';
 import { PageQuery, pageOf } from '../paging/index.js';
+import { ComputedQuantityDto } from '../quantity/index.js';
 import { ReasonField, RecordedResponse, WarningResponse } from '../recording/index.js';
 import { VerdictResponse } from './verdict.dto.js';
 
@@ -200,8 +201,12 @@ export class ReadingResponse extends JoinTypes(RecordedResponse, ReadingContent)
   @IdField({ description: 'The part it was taken on.', nullable: true })
   fittedPartId!: string | null;
 
-  @QuantityField({ description: 'Value in the canonical unit.', kind: 'any', nullable: true })
-  canonical!: QuantityDto | null;
+  @NestedField({
+    description: 'Value in the canonical unit.',
+    nullable: true,
+    type: () => ComputedQuantityDto,
+  })
+  canonical!: ComputedQuantityDto | null;
 
   @DecimalField({
     description: 'Distance of the vehicle by its last reliable odometer entry, in km.',

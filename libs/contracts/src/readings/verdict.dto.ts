@@ -30,12 +30,11 @@ import {
   ListField,
   NestedField,
   NumberField,
-  QuantityField,
   TextField,
   UnionField,
-  type QuantityDto,
 } from '../fields/index.js';
 import { LimitEditionDto } from '../limits/index.js';
+import { ComputedQuantityDto } from '../quantity/index.js';
 import { RecordedResponse } from '../recording/index.js';
 
 const benchNotJudgedReasons = [...notJudgedReasons, 'noReadings'] as const;
@@ -70,8 +69,11 @@ export type FurtherReadingsDto = NoFurtherReadingsDto | FurtherReadingsNeededDto
 
 /** One edge the value was compared with. */
 export class AppliedBoundDto {
-  @QuantityField({ description: 'The edge, after table, formula and correction.', kind: 'any' })
-  at!: QuantityDto;
+  @NestedField({
+    description: 'The edge, after table, formula and correction.',
+    type: () => ComputedQuantityDto,
+  })
+  at!: ComputedQuantityDto;
 
   @FlagField({ description: 'The edge itself is permitted.' })
   isInclusive!: boolean;
@@ -169,8 +171,12 @@ export class JudgementDto {
   @ListField({ description: 'What is missing or in the way.', max: 100, text: { max: 200 } })
   details!: string[];
 
-  @QuantityField({ description: 'Mean of the readings, canonical unit.', kind: 'any', nullable: true })
-  value!: QuantityDto | null;
+  @NestedField({
+    description: 'Mean of the readings, canonical unit.',
+    nullable: true,
+    type: () => ComputedQuantityDto,
+  })
+  value!: ComputedQuantityDto | null;
 
   @NumberField({ description: 'Standard uncertainty of the mean, in its unit.', nullable: true, min: 0 })
   standardUncertainty!: number | null;
