@@ -19,6 +19,7 @@ export interface AnswerToCheck {
 
 export async function documentOf(app: NestFastifyApplication): Promise<DocumentChecker> {
   const answer = await app.inject({ method: 'GET', url: '/openapi.json' });
+  if (answer.statusCode !== 200) throw new Error(`the document cannot be built: ${answer.payload}`);
   const document = JSON.parse(answer.payload) as OpenAPIV3_1.Document;
   const ajv = new Ajv2020({ strict: false, allErrors: true });
   (addFormats as unknown as (to: Ajv2020) => void)(ajv);

@@ -27,6 +27,13 @@ export function isOperatorFault(error: unknown): error is Error {
   return error instanceof DatabaseStartError || error instanceof MigrationError;
 }
 
+/** Where the embedded database and the secrets of this installation lie. */
+export function dataFolderOf(settings: ProcessSettings): string | undefined {
+  return settings.databaseUrl === undefined
+    ? (settings.dataFolder ?? defaultDataFolder(projectFolder))
+    : undefined;
+}
+
 /** The server that DATABASE_URL names, or the embedded one, started or taken over. */
 export async function openDatabase(
   settings: ProcessSettings,
@@ -42,7 +49,7 @@ export async function openDatabase(
     });
     return { ...urls, notes: urls.warnings, dataFolder: undefined, stop: () => Promise.resolve() };
   }
-  const dataFolder = settings.dataFolder ?? defaultDataFolder(projectFolder);
+  const dataFolder = dataFolderOf(settings) ?? '';
   const database = await startEmbeddedDatabase({ dataFolder, startedFrom: projectFolder, onLost });
   const notes = database.adopted
     ? ['The database of an earlier start that was killed was taken over; nothing acknowledged is lost.']

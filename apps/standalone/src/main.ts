@@ -1,4 +1,12 @@
-import { runApi, runEverything, runMigrate, runOpenShop, runWorker, type Running } from './processes.js';
+import {
+  runApi,
+  runDemoKeys,
+  runEverything,
+  runMigrate,
+  runOpenShop,
+  runWorker,
+  type Running,
+} from './processes.js';
 import { readSettings, SettingsError } from './settings.js';
 import { isOperatorFault } from './database.module.js';
 
@@ -8,6 +16,7 @@ const commands = {
   api: runApi,
   worker: runWorker,
   'open-shop': runOpenShop,
+  'demo-keys': runDemoKeys,
 } as const;
 
 async function main(): Promise<void> {

@@ -7,8 +7,8 @@ import {
   type OpenPorts,
 } from '@endfloat/api';
 import { startWorker, type RunningWorker } from '@endfloat/worker';
-import { demoSecret, demoShopId, demoUsers, loadDemoShop } from '@endfloat/demo';
-import { migrate, openDatabase, type RunningDatabase } from './database.module.js';
+import { demoSecret, demoShopId, demoUsers, loadDemoShop, type DemoUser } from '@endfloat/demo';
+import { dataFolderOf, migrate, openDatabase, type RunningDatabase } from './database.module.js';
 import { openShop } from './open-shop.js';
 import { derivedSecret, serviceSecret } from './service-secret.js';
 import { SettingsError, type ProcessSettings } from './settings.js';
@@ -49,6 +49,21 @@ export async function runWorker(settings: ProcessSettings): Promise<Running> {
     await startWorkerOn(database, onStop);
     say('Worker started.');
   });
+}
+
+/** Prints the keys of the demo people as shell variables, e.g. DESK and TECHNICIAN_1. */
+export function runDemoKeys(settings: ProcessSettings): Promise<undefined> {
+  const secret = derivedSecret(serviceSecret(settings.secret, dataFolderOf(settings)), 'demo keys');
+  const seen = new Map<string, number>();
+  for (const user of demoUsers) {
+    const role = user.role.replace(/[A-Z]/g, (letter) => `_${letter}`).toUpperCase();
+    const count = (seen.get(role) ?? 0) + 1;
+    seen.set(role, count);
+    const several = demoUsers.filter((other) => other.role === user.role).length > 1;
+    const name = several ? `${role}_${String(count)}` : role;
+    say(`export ${name}='${demoKey(secret, user)}' ${name}_ID='${user.id}'`);
+  }
+  return Promise.resolve(undefined);
 }
 
 /** Opens a shop of one's own and prints its owner's key. */
@@ -131,14 +146,16 @@ async function startWorkerOn(database: RunningDatabase, onStop: OnStop): Promise
   return worker;
 }
 
+function demoKey(secret: string, user: DemoUser): string {
+  return `${writeKeyPrefix(demoShopId, user.keyId)}.${demoSecret(secret, user)}`;
+}
+
 /** Prints the keys of the demo people and fills the database with the demo shop, after the API has begun to answer. */
 function loadDemo(ports: OpenPorts, secret: string, worker: RunningWorker): void {
   say('');
   say('Demo shop, everybody and everything in it invented. Keys, as bearer tokens:');
   for (const user of demoUsers) {
-    say(
-      `  ${user.displayName.padEnd(20)} ${user.role.padEnd(13)} ${writeKeyPrefix(demoShopId, user.keyId)}.${demoSecret(secret, user)}`,
-    );
+    say(`  ${user.displayName.padEnd(20)} ${user.role.padEnd(13)} ${demoKey(secret, user)}`);
   }
   loadDemoShop({ work: ports.work, secret, until: ports.clock.now() }).then(
     ({ vehicles }) => {
