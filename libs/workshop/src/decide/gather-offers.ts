@@ -54,23 +54,22 @@ export async function gatherOptions(
   const offerId = ofSuppliers.map(({ id }) => id);
   const deliveries = offerId.length === 0 ? [] : await tx.deliveries.all({ offerId });
   const coreLossChance = Number(question.coreLossChance ?? String(usualCoreLossChance));
-  const options = wishes.map(({ action, labourHours, workshopDays }): OptionTerms => ({
-    optionId: action,
-    action,
-    labourHours,
-    workshopDays,
-    offers: holding
-      .filter(({ content }) => actionOf[content.condition] === action)
-      .map((offer) => partOffer(offer, leadTimeOf(offer, ofSuppliers, deliveries), context, coreLossChance)),
-  }));
+  const used = new Set<string>();
+  const options = wishes.map(({ action, labourHours, workshopDays }): OptionTerms => {
+    const own = holding.filter(({ content }) => actionOf[content.condition] === action);
+    const partOffers = own.map((offer) => {
+      const { leadTime, deliveryIds } = leadTimeOf(offer, ofSuppliers, deliveries);
+      for (const id of deliveryIds) used.add(id);
+      return partOffer(offer, leadTime, context, coreLossChance);
+    });
+    return { optionId: action, action, labourHours, workshopDays, offers: partOffers };
+  });
   return {
     options,
     leftOut: offers
       .filter((offer) => !holding.includes(offer))
       .map(({ id }) => ({ offerId: id, why: 'expired' })),
-    deliveries: options
-      .flatMap((option) => option.offers)
-      .reduce((sum, { leadTime }) => sum + (leadTime.kind === 'toOrder' ? leadTime.delivered.length : 0), 0),
+    deliveries: used.size,
   };
 }
 
@@ -136,28 +135,31 @@ function partOffer(
  * the part; without a promise only like parts count. Orders that have not arrived are left out.
  */
 function leadTimeOf(
-  { content }: OfferRecord,
+  { content: own }: OfferRecord,
   ofSuppliers: readonly OfferRecord[],
   deliveries: readonly Recorded<OfOffer, Delivery>[],
-): LeadTime {
-  const { supplier, promisedLeadDays, componentType, condition } = content;
-  if (promisedLeadDays === 0) return { kind: 'inStock' };
-  const likeOffers = new Set(
-    ofSuppliers
-      .filter((other) => other.content.supplier === supplier && isLike(other.content, content))
-      .map(({ id }) => id),
+): { readonly leadTime: LeadTime; readonly deliveryIds: readonly string[] } {
+  if (own.promisedLeadDays === 0) return { leadTime: { kind: 'inStock' }, deliveryIds: [] };
+  const isLike = (other: Offer): boolean =>
+    other.supplier === own.supplier &&
+    (own.promisedLeadDays !== null ||
+      (other.componentType === own.componentType && other.condition === own.condition));
+  const likeOffers = new Set(ofSuppliers.filter(({ content }) => isLike(content)).map(({ id }) => id));
+  const counted = deliveries.filter(
+    ({ identity, content: { promisedOn, arrivedOn } }) =>
+      likeOffers.has(identity.offerId) &&
+      arrivedOn !== null &&
+      (own.promisedLeadDays === null || promisedOn !== null),
   );
-  const delivered = deliveries
-    .filter(({ identity }) => likeOffers.has(identity.offerId))
-    .flatMap(({ content: { orderedOn, promisedOn, arrivedOn } }): DeliveredLeadTime[] => {
-      if (arrivedOn === null || (promisedLeadDays !== null && promisedOn === null)) return [];
+  const delivered = counted.flatMap(
+    ({ content: { orderedOn, promisedOn, arrivedOn } }): DeliveredLeadTime[] => {
+      if (arrivedOn === null) return [];
       const promisedDays = promisedOn === null ? null : daysBetween(orderedOn, promisedOn);
       return [{ promisedDays, actualDays: daysBetween(orderedOn, arrivedOn) }];
-    });
-  return { kind: 'toOrder', promisedDays: promisedLeadDays, delivered };
-
-  function isLike(other: Offer, own: Offer): boolean {
-    if (own.promisedLeadDays !== null) return true;
-    return other.componentType === componentType && other.condition === condition;
-  }
+    },
+  );
+  return {
+    leadTime: { kind: 'toOrder', promisedDays: own.promisedLeadDays, delivered },
+    deliveryIds: counted.map(({ id }) => id),
+  };
 }

@@ -117,16 +117,7 @@ interface SetContext {
 function measuredSet(set: readonly ReadingRecord[], context: SetContext): MeasuredSet {
   const { wearing, instruments, verdicts, part } = context;
   const last = set.at(-1)!;
-  const verdict = verdicts
-    .filter(({ identity, content }) => {
-      const isOfSet = set.some(({ identity: { inspectionId } }) => inspectionId === identity.inspectionId);
-      return isOfSet && content.severity !== 'advisory' && content.readingIds.includes(last.id);
-    })
-    .at(-1);
-  const judgement = verdict?.content.detail.judgement;
-  const isContradictory =
-    judgement?.kind === 'notJudged' &&
-    (judgement.reason === 'contradictoryPair' || judgement.reason === 'contradictsPhysicalBound');
+  const verdict = verdictOn(last, verdicts);
   const values = set.map(({ content }): Quantity => ({
     value: content.canonicalValue ?? '0',
     unit: content.canonicalUnit as UnitCode,
@@ -140,12 +131,27 @@ function measuredSet(set: readonly ReadingRecord[], context: SetContext): Measur
     values: values.map(({ value }) => Number(value)),
     doubt: doubtOf(stated) ?? doubtOf(budgetOf(values, instrument, wearing)),
     verdict: verdict?.content.outcome ?? 'notJudged',
-    isContradictory,
+    isContradictory: isContradictory(verdict),
     evidence: [
       ...set.map(({ id }) => evidenceOf('reading', id)),
       ...(verdict === undefined ? [] : [evidenceOf('verdict', verdict.id)]),
     ],
   };
+}
+
+/** The verdict against the wear limit that rests on a reading; an advisory one decides nothing. */
+function verdictOn(reading: ReadingRecord, verdicts: readonly VerdictRecord[]): VerdictRecord | undefined {
+  return verdicts
+    .filter(({ content }) => content.severity !== 'advisory' && content.readingIds.includes(reading.id))
+    .at(-1);
+}
+
+function isContradictory(verdict: VerdictRecord | undefined): boolean {
+  const judgement = verdict?.content.detail.judgement;
+  return (
+    judgement?.kind === 'notJudged' &&
+    (judgement.reason === 'contradictoryPair' || judgement.reason === 'contradictsPhysicalBound')
+  );
 }
 
 function budgetOf(

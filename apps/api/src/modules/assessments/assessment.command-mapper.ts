@@ -32,13 +32,21 @@ export function toQuestion(request: AssessRequest): AssessmentQuestion {
       })) ?? null,
     declinedActions: request.declinedActions ?? [],
     furtherReadingsDeclined: request.furtherReadingsDeclined ?? false,
-    labourPerHour: request.labourPerHour ?? null,
-    downtimePerDay: request.downtimePerDay ?? null,
-    comebackHandling: request.comebackHandling ?? null,
+    ...toOwnRates(request),
     planningDistanceKm: request.planningDistanceKm ?? null,
     serviceIntervalKm: request.serviceIntervalKm ?? null,
     isUsableWhileWaiting: request.isUsableWhileWaiting ?? null,
     coreLossChance: request.coreLossChance ?? null,
+  };
+}
+
+function toOwnRates(
+  request: AssessRequest,
+): Pick<AssessmentQuestion, 'labourPerHour' | 'downtimePerDay' | 'comebackHandling'> {
+  return {
+    labourPerHour: request.labourPerHour ?? null,
+    downtimePerDay: request.downtimePerDay ?? null,
+    comebackHandling: request.comebackHandling ?? null,
   };
 }
 

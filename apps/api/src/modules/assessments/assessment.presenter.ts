@@ -43,7 +43,10 @@ function presentReason(reason: Reason, words: OptionWords): AssessmentReasonDto 
   return {
     code,
     optionId,
-    values: Object.entries(values).map(([name, { value, unit }]) => ({ name, value, unit })),
+    // By name: a stored answer comes back with its members in another order.
+    values: Object.entries(values)
+      .map(([name, { value, unit }]) => ({ name, value, unit }))
+      .sort((a, b) => (a.name < b.name ? -1 : 1)),
     evidence: presentEvidence(evidence),
     detail: reasonText(reason, words(optionId)),
   };
