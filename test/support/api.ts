@@ -135,7 +135,20 @@ async function send(
   const body: unknown =
     type.includes('json') && answer.payload !== '' ? JSON.parse(answer.payload) : answer.payload;
   checkAnswer(checker, { method, url, status: answer.statusCode, type, body });
+  const { location } = answer.headers;
+  if (answer.statusCode === 201 && typeof location === 'string') await follow(app, location, call);
   return { status: answer.statusCode, headers: answer.headers, body };
+}
+
+/** What was made must be found where the answer says it is. */
+async function follow(app: NestFastifyApplication, location: string, call: Call): Promise<void> {
+  const found = await app.inject({
+    method: 'GET',
+    url: location,
+    headers: call.as === undefined ? {} : { authorization: call.as.authorization },
+  });
+  if (found.statusCode !== 200 && found.statusCode !== 403)
+    throw new Error(`the Location ${location} answers ${String(found.statusCode)}`);
 }
 
 type Parts = Pick<TestApi, 'work' | 'clock' | 'ids'>;

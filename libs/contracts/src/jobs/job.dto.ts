@@ -75,7 +75,10 @@ export class RecordJobEventRequest extends JobEventContent {
   id?: string;
 }
 
-export class JobEventResponse extends JoinTypes(RecordedResponse, JobEventContent) {}
+export class JobEventResponse extends JoinTypes(RecordedResponse, JobEventContent) {
+  @IdField({ description: 'The job.' })
+  jobId!: string;
+}
 
 export class JobResponse extends JoinTypes(RecordedResponse, JobContent) {
   @IdField({ description: 'The vehicle.' })

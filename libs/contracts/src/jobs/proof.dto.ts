@@ -50,7 +50,10 @@ export class RecordProofPointRequest extends ProofPointContent {
   id?: string;
 }
 
-export class ProofPointResponse extends JoinTypes(RecordedResponse, ProofPointContent) {}
+export class ProofPointResponse extends JoinTypes(RecordedResponse, ProofPointContent) {
+  @IdField({ description: 'The job.' })
+  jobId!: string;
+}
 
 export const missingProofReasons = [
   'notRecorded',

@@ -156,6 +156,9 @@ export class BeginOdometerSegmentRequest {
 }
 
 export class OdometerSegmentResponse extends RecordedResponse {
+  @IdField({ description: 'The vehicle.' })
+  vehicleId!: string;
+
   @EnumField({
     description: 'Why it began.',
     values: odometerSegmentCauses,

@@ -171,6 +171,9 @@ export class TransferVehicleRequest {
 }
 
 export class OwnershipResponse extends RecordedResponse {
+  @IdField({ description: 'The vehicle.' })
+  vehicleId!: string;
+
   @IdField({ description: 'The customer.' })
   customerId!: string;
 

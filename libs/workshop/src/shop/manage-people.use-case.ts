@@ -72,6 +72,10 @@ export class ListUsersUseCase {
   ): Promise<ListPage<NoReferences, ShopUser>> {
     return this.work.read(caller.shopId, (tx) => tx.users.list(query));
   }
+
+  one(caller: Caller, id: string, asOf?: string): Promise<UserRecord> {
+    return this.work.read(caller.shopId, (tx) => requiredRecord(tx.users, 'user', id, asOf));
+  }
 }
 
 /** A fleet manager belongs to a customer, and to nothing else; all others belong to the shop. */

@@ -56,6 +56,7 @@ export class ComebacksController {
   @Allow('owner', 'desk')
   @Answer(ComebackResponse, {
     created: true,
+    location: ({ complaintId }: ComebackResponse) => `/v1/complaints/${complaintId}`,
     summary: 'Link a complaint to an earlier job that no rule proposed',
   })
   async createComeback(
@@ -71,7 +72,7 @@ export class ComebacksController {
   @Allow('owner', 'desk')
   @Answer(ComebackResponse, {
     created: true,
-    location: ({ id }: ComebackResponse) => `/v1/comebacks/${id}`,
+    location: ({ complaintId }: ComebackResponse) => `/v1/complaints/${complaintId}`,
     summary: 'Confirm, refuse or attribute a comeback; earlier words on it stay readable',
   })
   async correctComeback(

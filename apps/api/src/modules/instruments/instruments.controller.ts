@@ -123,7 +123,11 @@ export class InstrumentStandingController {
 
   @Post('calibrations')
   @Allow('owner', 'desk', 'technician')
-  @Answer(CalibrationResponse, { created: true, summary: 'Record that an instrument was calibrated' })
+  @Answer(CalibrationResponse, {
+    created: true,
+    location: ({ instrumentId }: CalibrationResponse) => `/v1/instruments/${instrumentId}/calibrations`,
+    summary: 'Record that an instrument was calibrated',
+  })
   async createCalibration(
     @CurrentCaller() caller: Caller,
     @Param() { instrumentId }: InstrumentPath,

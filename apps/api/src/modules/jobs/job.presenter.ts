@@ -23,5 +23,5 @@ export function presentJob({ record, state, events, complaintIds, inspectionIds 
 }
 
 export function presentJobEvent(record: JobEventRecord): JobEventResponse {
-  return { ...presentRecorded(record), ...toJobEvent(record.content) };
+  return { ...presentRecorded(record), ...toJobEvent(record.content), jobId: record.identity.jobId };
 }

@@ -108,6 +108,7 @@ export class JobEventsController {
   @Allow('owner', 'desk', 'technician')
   @Answer(JobEventResponse, {
     created: true,
+    location: ({ jobId }: JobEventResponse) => `/v1/jobs/${jobId}`,
     summary: 'Record that a job waits, goes on, is finished or closed',
   })
   async createJobEvent(

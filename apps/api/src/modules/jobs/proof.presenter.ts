@@ -27,7 +27,7 @@ export function toProofPoint({
 }
 
 export function presentProofPoint(record: ProofPointRecord): ProofPointResponse {
-  return { ...presentRecorded(record), ...toProofPoint(record.content) };
+  return { ...presentRecorded(record), ...toProofPoint(record.content), jobId: record.identity.jobId };
 }
 
 export function presentProof({ points, wanted, missing }: ProofView): ProofResponse {

@@ -37,6 +37,7 @@ export class JobProofController {
   @Allow('owner', 'technician')
   @Answer(ProofPointResponse, {
     created: true,
+    location: ({ jobId }: ProofPointResponse) => `/v1/jobs/${jobId}/proof`,
     summary: 'Record one point of the proof; a point tried again is a new record',
   })
   async createProofPoint(
@@ -75,6 +76,7 @@ export class JobReleaseController {
   @Allow('owner', 'technician')
   @Answer(ReleaseResponse, {
     created: true,
+    location: ({ jobId }: ReleaseResponse) => `/v1/jobs/${jobId}`,
     summary: 'Release a job: the van may leave, the watch window starts',
     description:
       'Refused without proof, with work still planned, and always with a dangerous finding open. Safety is never traded against money.',
@@ -99,6 +101,7 @@ export class JobReleaseController {
   @Allow('owner', 'desk')
   @Answer(UnrepairedHandoverResponse, {
     created: true,
+    location: ({ jobId }: UnrepairedHandoverResponse) => `/v1/jobs/${jobId}`,
     summary: 'Hand a van with a dangerous finding over unrepaired, not for the road, with the warning given',
   })
   async createUnrepairedHandover(

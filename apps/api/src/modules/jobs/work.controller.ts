@@ -49,7 +49,7 @@ export class JobWorkLinesController {
   @Allow('owner', 'desk', 'technician')
   @Answer(WorkLineResponse, {
     created: true,
-    location: ({ id }: WorkLineResponse) => `/v1/work-lines/${id}`,
+    location: ({ jobId }: WorkLineResponse) => `/v1/jobs/${jobId}/work-lines`,
     summary: 'Plan or record work; what is done needs consent',
   })
   async createWorkLine(
@@ -110,6 +110,7 @@ export class EstimatesController {
   @Allow('owner', 'desk')
   @Answer(EstimateResponse, {
     created: true,
+    location: ({ jobId }: EstimateResponse) => `/v1/jobs/${jobId}/estimates`,
     summary: 'Price the work of a job; every proposal is a new version',
   })
   async createEstimate(
@@ -148,6 +149,7 @@ export class ConsentsController {
   @Allow('owner', 'desk')
   @Answer(ConsentResponse, {
     created: true,
+    location: ({ jobId }: ConsentResponse) => `/v1/jobs/${jobId}/estimates`,
     summary: "Record the customer's answer to one version of the estimate",
   })
   async createConsent(

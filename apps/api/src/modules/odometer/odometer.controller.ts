@@ -116,6 +116,7 @@ export class OdometerSegmentsController {
   @Allow('owner', 'desk', 'technician')
   @Answer(OdometerSegmentResponse, {
     created: true,
+    location: ({ vehicleId }: OdometerSegmentResponse) => `/v1/vehicles/${vehicleId}/odometer-segments`,
     summary: 'Begin a new stretch: the display rolled over, was replaced, or counts another unit',
   })
   async createOdometerSegment(

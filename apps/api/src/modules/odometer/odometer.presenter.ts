@@ -40,5 +40,16 @@ function presentProposal({ kind, ...values }: OdometerProposal): OdometerProposa
 
 export function presentOdometerSegment(record: OdometerSegmentRecord): OdometerSegmentResponse {
   const { cause, startedAt, offsetKm, factor, rawAtStart, unit, digits, note } = record.content;
-  return { ...presentRecorded(record), cause, startedAt, offsetKm, factor, rawAtStart, unit, digits, note };
+  return {
+    ...presentRecorded(record),
+    vehicleId: record.identity.vehicleId,
+    cause,
+    startedAt,
+    offsetKm,
+    factor,
+    rawAtStart,
+    unit,
+    digits,
+    note,
+  };
 }

@@ -29,7 +29,11 @@ export class ApiKeysController {
 
   @Post()
   @Allow('owner')
-  @Answer(NewApiKeyResponse, { created: true, summary: 'Make a key; it is shown this once' })
+  @Answer(NewApiKeyResponse, {
+    created: true,
+    location: () => '/v1/api-keys',
+    summary: 'Make a key; it is shown this once',
+  })
   async createApiKey(
     @CurrentCaller() caller: Caller,
     @Body() request: CreateApiKeyRequest,
@@ -52,10 +56,7 @@ export class ApiKeysController {
   @Post(':keyId/revocations')
   @Allow('owner')
   @Answer(ApiKeyResponse, { created: true, location: () => '/v1/api-keys', summary: 'End a key for good' })
-  async revokeApiKey(
-    @CurrentCaller() caller: Caller,
-    @Param() { keyId }: KeyPath,
-  ): Promise<ApiKeyResponse> {
+  async revokeApiKey(@CurrentCaller() caller: Caller, @Param() { keyId }: KeyPath): Promise<ApiKeyResponse> {
     return presentApiKey(await this.revoke.execute(caller, keyId));
   }
 }

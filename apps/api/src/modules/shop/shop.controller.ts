@@ -85,6 +85,17 @@ export class UsersController {
     return this.pager.page(await this.list.execute(caller, this.pager.read(query)), presentUser);
   }
 
+  @Get(':userId')
+  @Allow('owner', 'desk', 'technician', 'parts', 'auditor')
+  @Answer(UserResponse, { summary: 'Show a person of the shop or of a customer' })
+  async getUser(
+    @CurrentCaller() caller: Caller,
+    @Param() { userId }: UserPath,
+    @Query() { asOf }: AsOfQuery,
+  ): Promise<UserResponse> {
+    return presentUser(await this.list.one(caller, userId, asOf));
+  }
+
   @Patch(':userId')
   @Allow('owner')
   @Answer(UserResponse, { summary: "Change a person's name, roles, or whether they may still work here" })

@@ -34,5 +34,10 @@ export function presentVehicleWithOwner({ record, owner }: VehicleWithOwner): Ve
 }
 
 export function presentOwnership(record: OwnershipRecord): OwnershipResponse {
-  return { ...presentRecorded(record), customerId: record.content.customerId, fromAt: record.content.fromAt };
+  return {
+    ...presentRecorded(record),
+    vehicleId: record.identity.vehicleId,
+    customerId: record.content.customerId,
+    fromAt: record.content.fromAt,
+  };
 }

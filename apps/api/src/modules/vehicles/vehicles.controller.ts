@@ -119,7 +119,11 @@ export class VehicleOwnershipsController {
 
   @Post()
   @Allow('owner', 'desk')
-  @Answer(OwnershipResponse, { created: true, summary: 'Record that a vehicle has another owner' })
+  @Answer(OwnershipResponse, {
+    created: true,
+    location: ({ vehicleId }: OwnershipResponse) => `/v1/vehicles/${vehicleId}/ownerships`,
+    summary: 'Record that a vehicle has another owner',
+  })
   async createOwnership(
     @CurrentCaller() caller: Caller,
     @Param() { vehicleId }: VehiclePath,
