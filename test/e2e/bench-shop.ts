@@ -141,7 +141,7 @@ export async function openBench(): Promise<Bench> {
           bay: null,
           note: null,
         };
-        await tx.jobs.add(jobId, { vehicleId }, job as never, stamp());
+        await tx.jobs.add(jobId, { vehicleId }, job, stamp());
         const complaint = {
           jobId,
           receivedAt: startedAt,

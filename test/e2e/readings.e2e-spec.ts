@@ -405,6 +405,25 @@ describe('readings', () => {
     expect([repeat.status, against(repeat, wear).count]).toEqual([201, 2]);
   });
 
+  it('takes readings sent at the same moment one after the other, so that the verdict rests on all of them', async () => {
+    const inspectionId = await ready();
+    await measured('0.05', inspectionId);
+    const answers = await Promise.all(
+      ['0.05', '0.06', '0.05', '0.04'].map((shown) => measured(shown, inspectionId)),
+    );
+    expect(answers.map(({ status }) => status)).toEqual([201, 201, 201, 201]);
+    const counts = answers.map((answer) => against(answer, wear).count as number);
+    expect(counts.sort((a, b) => a - b)).toEqual([2, 3, 4, 5]);
+  });
+
+  it('answers the same reading sent twice at once with one record', async () => {
+    const inspectionId = await ready();
+    const more = { id: bench.api.ids.next(), takenAt: bench.clock.now() };
+    const twice = () => bench.read(inspectionId, lower, millimetres('0.05'), more);
+    const answers = await Promise.all([twice(), twice(), twice()]);
+    expect(answers.map(({ status }) => status).sort()).toEqual([200, 200, 201]);
+  });
+
   it('records a set all or none, and says which readings cannot be taken and why', async () => {
     const inspectionId = await ready();
     const url = `/v1/inspections/${inspectionId}/reading-sets`;

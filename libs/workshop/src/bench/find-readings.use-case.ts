@@ -7,6 +7,7 @@ import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js'
 import { requiredRecord } from '../recording/required-record.js';
 import { mayKnowVehicle, vehiclesOf, visibleVehicle } from '../recording/vehicle-visibility.js';
 import type { ReadingRecord } from './judging/bench-case.js';
+import { groundOf } from './judging/gather-bench-case.js';
 import { viewsOf, type ReadingView } from './reading-view.js';
 
 export interface ListReadingsQuery {
@@ -68,7 +69,7 @@ export class ShowReadingUseCase {
     return this.work.read(caller.shopId, async (tx) => {
       const record = await requiredRecord(tx.readings, 'reading', query.id, query.asOf);
       const inspection = await this.visibleInspection(tx, caller, record);
-      const [view] = await viewsOf(tx, inspection, [query.id], query.asOf);
+      const [view] = await viewsOf(tx, await groundOf(tx, inspection), [query.id], query.asOf);
       if (view === undefined) throw notFound('reading');
       return view;
     });

@@ -18,7 +18,7 @@ import {
 } from '../recording/vehicle-visibility.js';
 import { checkProgress, type CheckProgress } from './check-progress.js';
 import { checkOf } from './entered-reading.js';
-import { sheetOf, worksOf, type InspectionRecord } from './judging/gather-bench-case.js';
+import { groundOf, sheetOf, worksOf, type InspectionRecord } from './judging/gather-bench-case.js';
 import { judgeAndStore } from './judging/judge-and-store.js';
 
 export interface RecordInspectionCommand {
@@ -87,7 +87,7 @@ export class CorrectInspectionUseCase {
       await refuseUnknown(tx, before.identity, command.inspection);
       const change = { id: command.id, expected: command.expected, content: command.inspection };
       const record = await correctRecord(tx.inspections, 'inspection', change, stamp);
-      await judgeAndStore(tx, this.ids, record, {
+      await judgeAndStore(tx, this.ids, await groundOf(tx, record), {
         ...stamp,
         reason: `inspection corrected: ${command.reason}`,
       });

@@ -6,10 +6,9 @@ import type { Instrument, Reading } from '../ports/records/bench.records.js';
 import type { FittedPart, Warning } from '../ports/records/vehicles.records.js';
 import type { ShopTransaction } from '../ports/unit-of-work.port.js';
 import { refuseFuture } from '../recording/happened-at.js';
-import { componentTypesOf } from './component-types-of.js';
 import { checkOf, doesNotFit, positionOf, resultContent, type ReadingEntry } from './entered-reading.js';
 import { characteristicOf, type DoneWork } from './judging/bench-case.js';
-import { sheetOf, worksOf, type InspectionRecord } from './judging/gather-bench-case.js';
+import { worksOf, type BenchGround, type InspectionRecord } from './judging/gather-bench-case.js';
 
 interface PartOnVehicle {
   readonly id: string;
@@ -38,7 +37,7 @@ export class ReadingSituation {
   static async of(
     tx: ShopTransaction,
     ids: IdSource,
-    inspection: InspectionRecord,
+    { inspection, sheet, types }: BenchGround,
     entries: readonly ReadingEntry[],
   ): Promise<ReadingSituation> {
     const { vehicleId, jobId } = inspection.identity;
@@ -53,8 +52,8 @@ export class ReadingSituation {
     const people = await tx.users.findMany([...new Set(entries.map(({ measuredBy }) => measuredBy))]);
     return new ReadingSituation(
       inspection,
-      await sheetOf(tx, inspection),
-      await componentTypesOf(tx),
+      sheet,
+      types,
       await worksOf(tx, jobId),
       distances,
       [...(await tx.fittedParts.all({ vehicleId }))],

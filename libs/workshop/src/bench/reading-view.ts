@@ -2,9 +2,8 @@ import type { Characteristic, Check } from '@endfloat/catalogue';
 import { notFound } from '../errors/domain.errors.js';
 import type { Reading, ReadingPhase } from '../ports/records/bench.records.js';
 import type { ShopTransaction } from '../ports/unit-of-work.port.js';
-import { componentTypesOf } from './component-types-of.js';
 import { characteristicOf, type ReadingRecord } from './judging/bench-case.js';
-import { sheetOf, type InspectionRecord } from './judging/gather-bench-case.js';
+import type { BenchGround } from './judging/gather-bench-case.js';
 import type { VerdictRecord } from './judging/store-verdicts.js';
 
 /** A verdict with the check it is about. */
@@ -26,15 +25,13 @@ export interface ReadingView {
 /** Readings of one inspection as they are answered, in the order of the ids. */
 export async function viewsOf(
   tx: ShopTransaction,
-  inspection: InspectionRecord,
+  { inspection, sheet, types }: BenchGround,
   ids: readonly string[],
   asOf?: string,
 ): Promise<readonly ReadingView[]> {
-  const records = new Map((await tx.readings.findMany(ids, asOf)).map((record) => [record.id, record]));
   const verdicts = await tx.verdicts.all({ inspectionId: inspection.id }, asOf);
   const all = await tx.readings.all({ inspectionId: inspection.id }, asOf);
-  const sheet = await sheetOf(tx, inspection);
-  const types = await componentTypesOf(tx);
+  const records = new Map(all.map((record) => [record.id, record]));
   return ids.map((id) => {
     const record = records.get(id);
     if (record === undefined) throw notFound('reading');

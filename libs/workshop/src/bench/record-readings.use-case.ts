@@ -6,18 +6,24 @@ import { sameContent } from '../ports/same-content.js';
 import type { Reading } from '../ports/records/bench.records.js';
 import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
-import { addRecord } from '../recording/add-record.js';
 import { requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 import type { ReadingEntry } from './entered-reading.js';
 import { enteredOf } from './entered-of.js';
 import { judgeAndStore } from './judging/judge-and-store.js';
+import { againWhenJudgedMeanwhile, JudgedMeanwhile } from './judging/judged-meanwhile.js';
 import type { ReadingRecord } from './judging/bench-case.js';
+import { groundOf } from './judging/gather-bench-case.js';
 import { viewsOf, type ReadingView } from './reading-view.js';
 import { ReadingSituation } from './reading-situation.js';
 
 export interface NewReading {
   readonly id?: string | undefined;
+  readonly entry: ReadingEntry;
+}
+
+interface GivenReading {
+  readonly id: string;
   readonly entry: ReadingEntry;
 }
 
@@ -47,66 +53,76 @@ export class RecordReadingsUseCase {
     pointerOf: (index: number) => string,
   ): Promise<RecordedReadings> {
     const stamp = stampOf(this.clock, caller);
-    return this.work.run(caller.shopId, async (tx) => {
-      const inspection = await requiredRecord(tx.inspections, 'inspection', command.inspectionId);
-      const given = command.readings.map(({ id, entry }) => ({ id: id ?? this.ids.next(), entry }));
-      refuseTwice(given, pointerOf);
-      const known = await this.alreadyThere(tx, command.inspectionId, given, pointerOf);
-      const fresh = given
-        .map((reading, index) => ({ ...reading, pointer: pointerOf(index) }))
-        .filter(({ id }) => !known.has(id));
-      if (fresh.length > 0) {
-        const situation = await ReadingSituation.of(
-          tx,
-          this.ids,
-          inspection,
-          fresh.map(({ entry }) => entry),
-        );
-        const contents = readAll(situation, fresh, stamp.at);
-        await situation.writeNewParts(tx, stamp);
-        await write(tx, inspection.id, contents, stamp);
-        await judgeAndStore(tx, this.ids, inspection, { ...stamp, reason: 'reading recorded' });
-        await announce(tx, inspection.id, contents.length, stamp);
-      }
-      const readings = await viewsOf(
-        tx,
-        inspection,
-        given.map(({ id }) => id),
-      );
-      return { readings, created: fresh.length > 0 };
-    });
+    const given = command.readings.map(({ id, entry }) => ({ id: id ?? this.ids.next(), entry }));
+    refuseTwice(given, pointerOf);
+    return againWhenJudgedMeanwhile(() =>
+      this.work.run(caller.shopId, (tx) => this.record(tx, command.inspectionId, given, pointerOf, stamp)),
+    );
   }
 
-  private async alreadyThere(
+  private async record(
     tx: ShopTransaction,
     inspectionId: string,
-    given: readonly { readonly id: string; readonly entry: ReadingEntry }[],
+    given: readonly GivenReading[],
     pointerOf: (index: number) => string,
-  ): Promise<ReadonlySet<string>> {
-    const found = new Map(
-      (await tx.readings.findMany(given.map(({ id }) => id))).map((record) => [record.id, record]),
-    );
-    for (const [index, { id, entry }] of given.entries()) {
-      const now = found.get(id);
-      if (now === undefined) continue;
-      const first: ReadingRecord = now.revision === 1 ? now : ((await tx.readings.history(id))[0] ?? now);
-      const same =
-        first.identity.inspectionId === inspectionId && sameContent(enteredOf(first.content, entry), entry);
-      if (!same) {
-        throw new DomainError(
-          'record.idTaken',
-          'Another reading is already recorded under this id. Choose a new id, or correct the first one.',
-          [{ pointer: `${pointerOf(index)}/id`, rule: 'unique', detail: 'taken by other content' }],
-        );
-      }
+    stamp: Stamp,
+  ): Promise<RecordedReadings> {
+    const inspection = await requiredRecord(tx.inspections, 'inspection', inspectionId);
+    const ground = await groundOf(tx, inspection);
+    const known = await alreadyThere(tx, inspectionId, given, pointerOf);
+    const fresh = given
+      .map((reading, index) => ({ ...reading, pointer: pointerOf(index) }))
+      .filter(({ id }) => !known.has(id));
+    if (fresh.length > 0) {
+      const situation = await ReadingSituation.of(
+        tx,
+        this.ids,
+        ground,
+        fresh.map(({ entry }) => entry),
+      );
+      const contents = readAll(situation, fresh, stamp.at);
+      await situation.writeNewParts(tx, stamp);
+      await write(tx, inspection.id, contents, stamp);
+      await judgeAndStore(tx, this.ids, ground, { ...stamp, reason: 'reading recorded' });
+      await announce(tx, inspection.id, contents.length, stamp);
     }
-    return new Set(found.keys());
+    const readings = await viewsOf(
+      tx,
+      ground,
+      given.map(({ id }) => id),
+    );
+    return { readings, created: fresh.length > 0 };
   }
 }
 
-interface Fresh {
-  readonly id: string;
-  readonly entry: ReadingEntry;
+/** Which of the readings had been sent before; the same id with other content is refused. */
+async function alreadyThere(
+  tx: ShopTransaction,
+  inspectionId: string,
+  given: readonly GivenReading[],
+  pointerOf: (index: number) => string,
+): Promise<ReadonlySet<string>> {
+  const found = new Map(
+    (await tx.readings.findMany(given.map(({ id }) => id))).map((record) => [record.id, record]),
+  );
+  for (const [index, { id, entry }] of given.entries()) {
+    const now = found.get(id);
+    if (now === undefined) continue;
+    const first: ReadingRecord = now.revision === 1 ? now : ((await tx.readings.history(id))[0] ?? now);
+    const same =
+      first.identity.inspectionId === inspectionId && sameContent(enteredOf(first.content, entry), entry);
+    if (!same) {
+      throw new DomainError(
+        'record.idTaken',
+        'Another reading is already recorded under this id. Choose a new id, or correct the first one.',
+        [{ pointer: `${pointerOf(index)}/id`, rule: 'unique', detail: 'taken by other content' }],
+      );
+    }
+  }
+  return new Set(found.keys());
+}
+
+interface Fresh extends GivenReading {
   readonly pointer: string;
 }
 
@@ -150,7 +166,10 @@ function refuseTwice(given: readonly { readonly id: string }[], pointerOf: (inde
   }
 }
 
-/** One reading is written so that the same one sent twice at once is met; a set goes in one statement. */
+/**
+ * A set goes in one statement. One reading is written so that the same one sent twice at once is met: whoever comes second
+ * begins again and finds the first.
+ */
 async function write(
   tx: ShopTransaction,
   inspectionId: string,
@@ -160,7 +179,8 @@ async function write(
   const identity = { inspectionId };
   const [only, ...more] = contents;
   if (only !== undefined && more.length === 0) {
-    await addRecord(tx.readings, 'reading', { id: only.id, identity, content: only.content }, stamp);
+    const outcome = await tx.readings.add(only.id, identity, only.content, stamp);
+    if (outcome !== 'added') throw new JudgedMeanwhile();
     return;
   }
   await tx.readings.addMany(

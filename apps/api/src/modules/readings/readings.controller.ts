@@ -75,7 +75,7 @@ export class InspectionReadingsController {
   @BodyLimit(bulkBodyLimit)
   @Answer(ReadingSetResponse, {
     created: true,
-    location: (_answer: ReadingSetResponse) => '/v1/readings',
+    location: () => '/v1/readings',
     summary: 'Record up to a thousand readings, all or none',
   })
   async createReadingSet(

@@ -1,4 +1,4 @@
-import type { CheckSheet } from '@endfloat/catalogue';
+import type { CheckSheet, ComponentType } from '@endfloat/catalogue';
 import type { Recorded } from '../../ports/record-store.port.js';
 import type { Inspection, InspectionIdentity } from '../../ports/records/bench.records.js';
 import type { ShopTransaction } from '../../ports/unit-of-work.port.js';
@@ -18,10 +18,23 @@ export async function sheetOf(tx: ShopTransaction, inspection: InspectionRecord)
   return sheet.content.definition;
 }
 
+/** What stays the same while readings of one inspection are recorded and judged; read once. */
+export interface BenchGround {
+  readonly inspection: InspectionRecord;
+  readonly sheet: CheckSheet;
+  readonly types: readonly ComponentType[];
+}
+
+export async function groundOf(tx: ShopTransaction, inspection: InspectionRecord): Promise<BenchGround> {
+  return { inspection, sheet: await sheetOf(tx, inspection), types: await componentTypesOf(tx) };
+}
+
 /** Collects everything the verdicts of an inspection rest on, as it is now. */
-export async function gatherBenchCase(tx: ShopTransaction, inspection: InspectionRecord): Promise<BenchCase> {
+export async function gatherBenchCase(
+  tx: ShopTransaction,
+  { inspection, sheet, types }: BenchGround,
+): Promise<BenchCase> {
   const { vehicleId, jobId } = inspection.identity;
-  const sheet = await sheetOf(tx, inspection);
   const readings = await tx.readings.all({ inspectionId: inspection.id });
   const { timeZone } = await settingsOf(tx);
   const vehicle = await tx.vehicles.find(vehicleId);
@@ -29,7 +42,7 @@ export async function gatherBenchCase(tx: ShopTransaction, inspection: Inspectio
   const limits = await tx.shopLimits.all({ characteristic: characteristics });
   return {
     sheet,
-    componentTypes: await componentTypesOf(tx),
+    componentTypes: types,
     readings,
     instruments: await instrumentsOf(
       tx,

@@ -1,7 +1,7 @@
 import type { IdSource } from '../../ports/id-source.port.js';
 import type { Stamp } from '../../ports/record-store.port.js';
 import type { ShopTransaction } from '../../ports/unit-of-work.port.js';
-import { gatherBenchCase, type InspectionRecord } from './gather-bench-case.js';
+import { gatherBenchCase, type BenchGround } from './gather-bench-case.js';
 import { judgeInspection } from './judge-inspection.js';
 import { storeVerdicts } from './store-verdicts.js';
 
@@ -9,9 +9,9 @@ import { storeVerdicts } from './store-verdicts.js';
 export async function judgeAndStore(
   tx: ShopTransaction,
   ids: IdSource,
-  inspection: InspectionRecord,
+  ground: BenchGround,
   stamp: Stamp & { readonly reason: string },
 ): Promise<void> {
-  const rows = judgeInspection(await gatherBenchCase(tx, inspection));
-  await storeVerdicts(tx, ids, inspection.id, rows, stamp);
+  const rows = judgeInspection(await gatherBenchCase(tx, ground));
+  await storeVerdicts(tx, ids, ground.inspection.id, rows, stamp);
 }

@@ -3,8 +3,8 @@ import type { IdSource } from '../../ports/id-source.port.js';
 import type { Recorded, Stamp } from '../../ports/record-store.port.js';
 import type { Verdict, VerdictIdentity } from '../../ports/records/bench.records.js';
 import type { ShopTransaction } from '../../ports/unit-of-work.port.js';
-import { correctRecord, exactly } from '../../recording/correct-record.js';
 import type { JudgedRow } from './bench-case.js';
+import { JudgedMeanwhile } from './judged-meanwhile.js';
 
 export type VerdictRecord = Recorded<VerdictIdentity, Verdict>;
 
@@ -22,20 +22,17 @@ export async function storeVerdicts(
   const stored = await tx.verdicts.all({ inspectionId });
   const before = new Map(stored.map((verdict) => [keyOf(verdict.identity), verdict]));
   const added = rows.filter((row) => !before.has(keyOf(row)));
-  await tx.verdicts.addMany(
-    added.map(({ checkId, phase, limitId, content }) => ({
-      id: ids.next(),
-      identity: { inspectionId, checkId, phase, limitId },
-      content,
-    })),
-    { at: stamp.at, by: stamp.by },
-  );
+  for (const { checkId, phase, limitId, content } of added) {
+    const identity = { inspectionId, checkId, phase, limitId };
+    const outcome = await tx.verdicts.add(ids.next(), identity, content, { at: stamp.at, by: stamp.by });
+    if (outcome === 'otherContent') throw new JudgedMeanwhile();
+  }
   const now = new Map(rows.map((row) => [keyOf(row), row]));
   for (const verdict of stored) {
     const content = now.get(keyOf(verdict.identity))?.content ?? withoutReadings(verdict);
     if (!isSameVerdict(verdict.content, content)) {
-      const change = { id: verdict.id, expected: exactly(verdict.revision), content };
-      await correctRecord(tx.verdicts, 'verdict', change, stamp);
+      const outcome = await tx.verdicts.correct(verdict.id, verdict.revision, content, stamp);
+      if (outcome !== 'corrected') throw new JudgedMeanwhile();
     }
   }
 }
