@@ -4,6 +4,7 @@ import type { ReasonCode } from '../terms/reason-codes.js';
 import type { DecisionModel } from './decision-model.js';
 import { admissible } from './evaluate-options.js';
 import type { EvaluatedOption } from './evaluate-options.js';
+import { reportedDifference, reportedTotal } from './reported-cost.js';
 import { reported, reportedAmount, reportedMoney } from './reported.js';
 
 /** What reasons are read off. */
@@ -174,10 +175,10 @@ function priceReasons(source: ReasonSource): readonly Reason[] {
   const { optionId, action } = best.option;
   const { chosen } = best;
   const reasons: Reason[] = [
-    reason('cheapestInTheEnd', optionId, { expectedCost: reportedAmount(chosen.cost.mean, currency) }),
+    reason('cheapestInTheEnd', optionId, { expectedCost: reportedMoney(reportedTotal(chosen, currency)) }),
   ];
   if (second !== undefined) {
-    const dearerBy = reportedAmount(second.chosen.cost.mean - chosen.cost.mean, currency);
+    const dearerBy = reportedMoney(reportedDifference(second.chosen, chosen, currency));
     reasons.push(reason('runnerUp', second.option.optionId, { dearerBy }));
   } else {
     reasons.push(

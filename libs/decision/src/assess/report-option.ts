@@ -1,15 +1,14 @@
-import type { Money } from '@endfloat/metrology';
-import { moneyFromNumber, sumMoney } from '@endfloat/metrology';
+import { moneyFromNumber } from '@endfloat/metrology';
 import { sizeAtShare, wearNodes, criterionWear } from '../belief/wear-grid.js';
 import type { OtherOffer, PricedOption } from '../terms/assessment.js';
 import type { PricedOffers } from '../pricing/price-options.js';
 import { chanceOfReaching } from './criterion-reached.js';
 import type { ReachTable } from './criterion-reached.js';
 import type { DecisionModel } from './decision-model.js';
-import type { EvaluatedCandidate } from './evaluate-candidate.js';
 import type { EvaluatedOption } from './evaluate-options.js';
 import { drawQuantile } from './parameter-doubt.js';
 import type { CandidateDraws } from './parameter-doubt.js';
+import { reportedComponents, reportedTotal } from './reported-cost.js';
 import { reported, reportedShare } from './reported.js';
 
 /** What the report of an option is made from. */
@@ -27,18 +26,6 @@ const meanOf = (weights: Float64Array, values: Float64Array): number =>
   weights.reduce((sum, weight, i) => sum + weight * values[i]!, 0);
 
 /** Components, each rounded; the expected cost is their sum, so that what is shown adds up. */
-function components(chosen: EvaluatedCandidate, money: (value: number) => Money): PricedOption['components'] {
-  const { candidate, downtime, comebackCost, wearToCome } = chosen;
-  return {
-    parts: money(candidate.partPrice),
-    labour: money(candidate.labour),
-    downtime: money(downtime),
-    coreDepositAtRisk: money(candidate.coreDepositAtRisk),
-    comeback: money(comebackCost),
-    wearToCome: money(wearToCome),
-  };
-}
-
 function wearOf({ model, wear, reach, evaluated }: OptionSource): PricedOption['wear'] {
   const { beliefs, renewals } = model;
   const { characteristic } = beliefs.input;
@@ -65,9 +52,6 @@ export function reportOption(source: OptionSource): PricedOption {
   const { chosen, option, removedBy, others } = evaluated;
   const { currency } = model.beliefs.input;
   const money = (value: number) => moneyFromNumber(value, currency);
-  const parts = components(chosen, money);
-  const total = sumMoney(Object.values(parts), currency);
-  if (total.kind !== 'money') throw new RangeError('components are in one currency');
   const variance = Math.max(0, chosen.cost.square - chosen.cost.mean * chosen.cost.mean);
   const otherOffers: OtherOffer[] = [
     ...others.map(({ candidate, cost }): OtherOffer => ({
@@ -84,8 +68,8 @@ export function reportOption(source: OptionSource): PricedOption {
     offerId: chosen.candidate.offerId,
     isAdmissible: removedBy.length === 0,
     removedBy,
-    expectedCost: total.money,
-    components: parts,
+    expectedCost: reportedTotal(chosen, currency),
+    components: reportedComponents(chosen, currency),
     expectedCostInterval: {
       lower: money(drawQuantile(draws.costs, 0.05)),
       upper: money(drawQuantile(draws.costs, 0.95)),
