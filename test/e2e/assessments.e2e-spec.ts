@@ -195,6 +195,10 @@ describe('assessments from the records of the shop', () => {
       expect([member, value]).toEqual([member, made.body[member]]);
     const shown = await api.call('GET', `/v1/assessments/${made.body.id}`, { as: story.desk });
     expect(shown.body).toEqual(made.body);
+    const before = await api.call('GET', `/v1/assessments/${made.body.id}?asOf=2020-01-01T00:00:00Z`, {
+      as: story.desk,
+    });
+    expect(before.status).toBe(404);
     const fresh = await story.assess(vehicleId, jobId);
     expect(fresh.body.inputHash).not.toBe(made.body.inputHash);
     await expireOffer(dear);

@@ -1,5 +1,6 @@
 import { judgementTables, type AssessmentInput, type LearnedTables } from '@endfloat/decision';
 import type { Money } from '@endfloat/metrology';
+import { localDay } from '../bench/local-day.js';
 import { DomainError } from '../errors/domain.errors.js';
 import type { Fingerprint } from '../ports/fingerprint.port.js';
 import type { Recorded } from '../ports/record-store.port.js';
@@ -15,7 +16,6 @@ import { gatherCriterion } from './gather-criterion.js';
 import { gatherComebacks, gatherConsent, gatherDangers } from './gather-history.js';
 import { gatherOptions } from './gather-offers.js';
 import { gatherWear, type MeasuredPart, type MeasuredPlace } from './gather-wear.js';
-import { localDateOf } from './local-date.js';
 import { assessmentSeed, laterComplaint } from './repair-tariffs.js';
 import { wearFindings, type ReadingsOnOffer, type WearFindings } from './wear-series.js';
 
@@ -47,7 +47,7 @@ export async function buildInput(
     wereOffered: question.furtherReadingsDeclined || given.readingsTaken(fittedPart?.id ?? null, sets),
   }));
   const dangers = await gatherDangers(tx, vehicleId, component.checkIds);
-  const today = localDateOf(given.now, settings.timeZone);
+  const today = localDay(given.now, settings.timeZone);
   const offers = await gatherOptions(tx, question, { today, windowDays: settings.comebackWindowDays });
   const customer = await customerOf(tx, vehicleId, given.now);
   const input: AssessmentInput = {

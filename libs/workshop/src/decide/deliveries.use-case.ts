@@ -1,3 +1,4 @@
+import { localDay } from '../bench/local-day.js';
 import { invalidInput } from '../errors/domain.errors.js';
 import type { Clock } from '../ports/clock.port.js';
 import type { IdSource } from '../ports/id-source.port.js';
@@ -10,7 +11,6 @@ import { correctRecord, type ExpectedRevision } from '../recording/correct-recor
 import { requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 import { settingsOf } from '../shop/open-shop.use-case.js';
-import { localDateOf } from './local-date.js';
 
 export type DeliveryRecord = Recorded<OfOffer, Delivery>;
 
@@ -30,7 +30,7 @@ export class RecordDeliveryUseCase {
     const { offerId, delivery } = command;
     return this.work.run(caller.shopId, async (tx) => {
       await requiredRecord(tx.offers, 'offer', offerId);
-      refuseWrongDays(delivery, localDateOf(stamp.at, (await settingsOf(tx)).timeZone));
+      refuseWrongDays(delivery, localDay(stamp.at, (await settingsOf(tx)).timeZone));
       const record = { id: command.id ?? this.ids.next(), identity: { offerId }, content: delivery };
       return addRecord(tx.deliveries, 'delivery', record, stamp);
     });
@@ -55,7 +55,7 @@ export class CorrectDeliveryUseCase {
   ): Promise<DeliveryRecord> {
     const stamp = stampOf(this.clock, caller, command.reason);
     return this.work.run(caller.shopId, async (tx) => {
-      refuseWrongDays(command.delivery, localDateOf(stamp.at, (await settingsOf(tx)).timeZone));
+      refuseWrongDays(command.delivery, localDay(stamp.at, (await settingsOf(tx)).timeZone));
       const change = { id: command.id, expected: command.expected, content: command.delivery };
       return correctRecord(tx.deliveries, 'delivery', change, stamp);
     });

@@ -10,7 +10,7 @@ import type {
 } from '../ports/records/decide.records.js';
 import { invalidInput } from '../errors/domain.errors.js';
 import type { ShopTransaction } from '../ports/unit-of-work.port.js';
-import { daysBetween } from './local-date.js';
+import { daysBetween } from './days-between.js';
 import type { OfferRecord } from './offers.use-case.js';
 import { usualActions, usualCoreLossChance, usualTariff } from './repair-tariffs.js';
 

@@ -17,8 +17,9 @@ export async function visibleAssessment(
   caller: Caller,
   id: string,
   now: string,
+  asOf?: string,
 ): Promise<AssessmentRecord> {
-  const record = await requiredRecord(tx.assessments, 'assessment', id);
+  const record = await requiredRecord(tx.assessments, 'assessment', id, asOf);
   if (!(await mayKnowVehicle(tx, caller, record.identity.vehicleId, now))) throw notFound('assessment');
   return record;
 }
@@ -48,8 +49,9 @@ export class ShowAssessmentsUseCase {
     });
   }
 
-  one(caller: Caller, id: string): Promise<AssessmentRecord> {
-    return this.work.read(caller.shopId, (tx) => visibleAssessment(tx, caller, id, this.clock.now()));
+  /** One assessment, as it was made; not known before it was. */
+  one(caller: Caller, id: string, asOf?: string): Promise<AssessmentRecord> {
+    return this.work.read(caller.shopId, (tx) => visibleAssessment(tx, caller, id, this.clock.now(), asOf));
   }
 }
 

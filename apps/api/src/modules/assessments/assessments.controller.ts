@@ -1,5 +1,6 @@
 import { Body, Controller, Get, Param, Post, Query } from '@nestjs/common';
 import {
+  AsOfQuery,
   AssessmentAnswer,
   AssessmentPage,
   AssessmentPath,
@@ -76,8 +77,9 @@ export class AssessmentsController {
   async getAssessment(
     @CurrentCaller() caller: Caller,
     @Param() { assessmentId }: AssessmentPath,
+    @Query() { asOf }: AsOfQuery,
   ): Promise<AssessmentResponse> {
-    return presentAssessment(await this.show.one(caller, assessmentId));
+    return presentAssessment(await this.show.one(caller, assessmentId, asOf));
   }
 
   @Post(':assessmentId/replays')
