@@ -13,6 +13,9 @@ import { wearPosterior } from './wear-posterior.js';
 /** Parts of one kind with two distances at least, below which a fleet lends no strength; judgement. */
 export const fewestPartsForFleet = 5;
 
+/** Greatest doubt of the mean logarithm of the rate (a factor of 20 either way) at which a fleet still lends; judgement. */
+const greatestRateDoubt = 1.5;
+
 /** Readings of one fitted part. */
 export interface PartHistory {
   readonly points: readonly WearPoint[];
@@ -29,6 +32,12 @@ export type FleetWearFit =
       readonly iterations: number;
     }
   | InsufficientData
+  | {
+      /** the readings do not tell the fleet's wear from none: nothing can be lent */
+      readonly kind: 'wearWithinUncertainty';
+      readonly parts: number;
+      readonly points: number;
+    }
   | NotConverged;
 
 const median = (values: readonly number[]): number =>
@@ -75,7 +84,8 @@ function learnedFrom(parts: number, unit: number, covariance: readonly (readonly
  * @param histories  one a fitted part, points in any order
  * @param direction  which way the characteristic wears
  * @returns the model, in levels turned so that wear rises; `insufficientData` below five parts with two distances;
- *   `notConverged` where no maximum was found
+ *   `wearWithinUncertainty` where the fleet's mean rate is not known to within a factor of 20, because the readings do not
+ *   tell wear from none; `notConverged` where no maximum was found
  * @throws RangeError on a negative km, a u that is not positive, a number that is not finite
  * @complexity O(parts x points³) a step
  * @source Lawless & Crowder (2004), Lifetime Data Analysis 10:213-227 (gamma processes with random effects); van Noortwijk
@@ -105,14 +115,18 @@ export function fitFleetWear(histories: readonly PartHistory[], direction: WearD
     },
   );
   if (found.kind !== 'found') return found;
+  const points = parts.reduce((sum, { km }) => sum + km.length, 0);
   const learned = learnedFrom(parts.length, guess.start.sd, found.inverseCurvature);
+  if (!(learned.logRateMeanU <= greatestRateDoubt)) {
+    return { kind: 'wearWithinUncertainty', parts: parts.length, points };
+  }
   const model = { ...fromParameters(found.at, guess.start.sd), learned };
   return {
     kind: 'estimated',
     method: 'empiricalBayes',
     model,
     direction,
-    points: parts.reduce((sum, { km }) => sum + km.length, 0),
+    points,
     logEvidence: parts.reduce((sum, part) => sum + wearPosterior(part, knownPrior(model)).logEvidence, 0),
     iterations: found.convergence.iterations,
   };

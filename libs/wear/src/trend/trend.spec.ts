@@ -190,6 +190,7 @@ describe('wearTrend of a part with its own readings', () => {
     expect(ask({ nowKm: 99_999 })).toThrow(RangeError);
     expect(ask({ confidence: 1 })).toThrow(RangeError);
     expect(ask({ model: { ...usual, scale: 0 } })).toThrow(RangeError);
+    expect(ask({ model: { ...usual, logRate: { mean: -14, sd: 6 } } })).toThrow(RangeError);
   });
 });
 
@@ -429,6 +430,40 @@ describe('fitFleetWear', () => {
       got: 4,
     });
   });
+
+  it('lends nothing where the readings do not tell wear from none', () => {
+    // Every part read twice, one half a little up, the other half a little down, all within the doubt of 0.02 mm.
+    const level = (index: number) => (index % 2 === 0 ? 0.01 : -0.01);
+    const still = Array.from({ length: 8 }, (_, index) => ({
+      points: [point(10_000, 0.05), point(30_000, 0.05 + level(index))],
+    }));
+    expect(fitFleetWear(still, 'rising')).toEqual({ kind: 'wearWithinUncertainty', parts: 8, points: 16 });
+  });
+
+  it('answers any readings with a kind, and any estimate with finite trends', () => {
+    const reading = fc.tuple(
+      fc.integer({ min: 0, max: 200_000 }),
+      fc.double({ min: -0.5, max: 1.5, noNaN: true }),
+    );
+    const history = fc
+      .array(reading, { minLength: 1, maxLength: 4 })
+      .map((pairs) => ({ points: pairs.map(([km, value]) => point(km, value)) }));
+    fc.assert(
+      fc.property(fc.array(history, { minLength: 5, maxLength: 8 }), (histories) => {
+        const fit = fitFleetWear(histories, 'rising');
+        if (fit.kind !== 'estimated') return;
+        for (const { points } of histories) {
+          const trend = estimated({ points, direction: 'rising', limit: 2, model: fit.model });
+          const { lower, median, upper } = trend.distanceToLimit;
+          const numbers = [trend.level.value, trend.level.u, trend.rate.mean, trend.reachedNow, lower];
+          expect(numbers.every(Number.isFinite)).toBe(true);
+          expect(lower).toBeLessThanOrEqual(median ?? Infinity);
+          expect(median ?? -Infinity).toBeLessThanOrEqual(upper ?? Infinity);
+        }
+      }),
+      { seed: 20260812, numRuns: 40 },
+    );
+  }, 60_000);
 
   it('is the same fleet when every level is turned round, or counted in micrometres', () => {
     const next = seededNumbers(14);

@@ -93,23 +93,26 @@ export function fleetPrior(model: WearModel): WearPrior {
   };
 }
 
+/** Beyond this spread of log rate a model says nothing, and its numbers leave double precision. */
+const widest = 5;
+
 /** Refuses a model whose spreads are not positive or whose numbers are not finite. */
 export function requireWearModel({ start, logRate, scale, learned }: WearModel): void {
-  const {
-    parts = 1,
-    startMeanU = 0,
-    logRateMeanU = 0,
-    logSpreadDoubt = 0,
-    logScaleDoubt = 0,
-    correlation = 0,
-  } = learned ?? {};
-  const doubts = [startMeanU, logRateMeanU, logSpreadDoubt, logScaleDoubt];
-  const all = [start.mean, start.sd, logRate.mean, logRate.sd, scale, parts, ...doubts, correlation];
-  if (!all.every(Number.isFinite)) throw new RangeError('a wear model has finite numbers only');
+  const known = [start.mean, start.sd, logRate.mean, logRate.sd, scale];
+  if (!known.every(Number.isFinite)) throw new RangeError('a wear model has finite numbers only');
   if (!(start.sd > 0 && logRate.sd > 0 && scale > 0))
     throw new RangeError('spreads of a wear model are positive');
-  if (doubts.some((doubt) => doubt < 0))
-    throw new RangeError('a learned model has doubts that are not negative');
-  if (parts < 1 || Math.abs(correlation) > 1)
+  if (logRate.sd > widest) throw new RangeError('rates differ by a factor of exp(5) at most');
+  if (learned !== null) requireLearned(learned);
+}
+
+function requireLearned(learned: LearnedFrom): void {
+  const { parts, startMeanU, logRateMeanU, logSpreadDoubt, logScaleDoubt, correlation } = learned;
+  const doubts = [startMeanU, logRateMeanU, logSpreadDoubt, logScaleDoubt];
+  if (!doubts.every((doubt) => doubt >= 0 && Number.isFinite(doubt))) {
+    throw new RangeError('a learned model has finite doubts that are not negative');
+  }
+  if (logRateMeanU > widest) throw new RangeError('a mean rate is known to a factor of exp(5) at least');
+  if (!(parts >= 1 && Math.abs(correlation) <= 1))
     throw new RangeError('a learned model has a part and a correlation');
 }
