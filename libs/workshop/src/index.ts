@@ -56,3 +56,4 @@ export * from './decide/expected-costs.use-case.js';
 export * from './decide/decide.use-case.js';
 export { evidenceLink, type EvidenceLink } from './decide/evidence.js';
 export * from './bench/catalogue-lists.js';
+export { symptomNames } from './jobs/symptom-names.js';

@@ -1,5 +1,5 @@
 import type { ComebackResponse } from '@endfloat/contracts';
-import type { ComebackRecord, ComebackReason } from '@endfloat/workshop';
+import { symptomNames, type ComebackReason, type ComebackRecord } from '@endfloat/workshop';
 import { presentRecorded } from '../../http/answers/recorded.presenter.js';
 
 /** Why a link is proposed, in words the desk can read to a customer. */
@@ -18,8 +18,12 @@ const reasonTexts: Readonly<Record<string, (values: Readonly<Record<string, stri
   linkedByPerson: () => 'Linked by a person, not by a rule.',
 };
 
+/** Ids separated by commas, by name where they have one. */
 function listed(text: string): string {
-  return text.split(',').join(', ');
+  return text
+    .split(',')
+    .map((id) => symptomNames.get(id) ?? id)
+    .join('; ');
 }
 
 function presentReason({ code, values }: ComebackReason): ComebackResponse['reasons'][number] {
