@@ -135,14 +135,17 @@ describe('assessment previews', () => {
   });
 
   it('JOB rule 9: an undecided reading alone is no reason to replace: further readings come first, once offered cost may decide', async () => {
-    const { body } = await preview();
-    const guarded = body.guards.some(({ code }: { code: string }) => code === 'undecidedReadingAlone');
-    const replaces = ['re-bush', 'remanufactured'].includes(body.options[0].optionId);
-    expect(replaces).toBe(true);
-    expect(guarded).toBe(true);
-    if (body.furtherReadings.kind === 'worthIt') expect(body.recommendation.kind).toBe('measureFirst');
-    const offered = await preview({ furtherReadings: { ...worn.furtherReadings, wereOffered: true } });
-    expect(offered.body.recommendation.kind).not.toBe('measureFirst');
+    const undecided = { inspections: [{ ...worn.inspections[0], values: ['0.16'] }] };
+    const { body } = await preview(undecided);
+    expect(body.recommendation).toMatchObject({ kind: 'measureFirst', readings: 3 });
+    expect(body.furtherReadings.kind).toBe('worthIt');
+    const wereOffered = { furtherReadings: { ...worn.furtherReadings, wereOffered: true } };
+    const offered = await preview({ ...undecided, ...wereOffered });
+    expect(['recommended', 'closeCall']).toContain(offered.body.recommendation.kind);
+    const settled = await preview({ inspections: [{ ...worn.inspections[0], values: ['0.30', '0.31'] }] });
+    expect(settled.body.guards.map(({ code }: { code: string }) => code)).not.toContain(
+      'undecidedReadingAlone',
+    );
   });
 
   it('JOB rule 6: a validly positive functional criterion takes leaving and adjusting out of the offer, an invalid one does not', async () => {

@@ -191,7 +191,7 @@ describe('decisions after an assessment', () => {
     expect(tried.status).toBe(403);
   });
 
-  it('JOB rule 6: a comeback that a person confirmed counts as history of the part, a proposed one does not', async () => {
+  it('a comeback that a person confirmed counts as history of the part, a proposed one does not', async () => {
     const vehicleId = await story.newVan();
     const { jobId } = await story.newJob(vehicleId, '2026-03-02T08:00:00Z');
     const line = {
