@@ -143,7 +143,12 @@ function placeJudgement(input: NumbersInput, { shown }: PlaceNumbers): Omit<Numb
     standing,
     ...(characteristic.lowestPossible === null ? {} : { possible: { lower: characteristic.lowestPossible } }),
   });
-  return { judgement, uncertainty, readingClass: classOf(limit, readings, uncertainty, kind) };
+  const isClass = judgement.kind === 'notJudged' && judgement.reason === 'classOnly';
+  return {
+    judgement,
+    uncertainty,
+    readingClass: isClass ? classOf(limit, readings, uncertainty, kind) : null,
+  };
 }
 
 function classOf(
