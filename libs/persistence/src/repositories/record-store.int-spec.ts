@@ -134,9 +134,9 @@ describe.each(stores)('the store of %s', (store) => {
         [1, later(60).at],
         [2, null],
       ]);
-      expect(
-        (await records.list({ limit: 9, asOf: later(30).at, where: { id } })).items,
-      ).toMatchObject([{ revision: 1 }]);
+      expect((await records.list({ limit: 9, asOf: later(30).at, where: { id } })).items).toMatchObject([
+        { revision: 1 },
+      ]);
     });
   });
 
@@ -185,9 +185,7 @@ describe.each(stores)('the store of %s', (store) => {
       }
       for (const [member, value] of Object.entries({ ...bare.identity, ...bare.content }))
         if (value === null)
-          expect((await records.all({ [member]: null })).map((record) => record.id)).toContain(
-            bare.id,
-          );
+          expect((await records.all({ [member]: null })).map((record) => record.id)).toContain(bare.id);
       await expect(records.all({ inside: 'x' } as never)).rejects.toThrow(RangeError);
     });
   });
