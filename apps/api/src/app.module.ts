@@ -7,6 +7,7 @@ import { ComebacksModule } from './modules/comebacks/comebacks.module.js';
 import { ComplaintsModule } from './modules/complaints/complaints.module.js';
 import { JobsModule } from './modules/jobs/jobs.module.js';
 import { FleetModule } from './modules/fleet/fleet.module.js';
+import { CalculationsModule } from './modules/calculations/calculations.module.js';
 import { HealthModule } from './http/operation/health.module.js';
 import { AssessmentsModule } from './modules/assessments/assessments.module.js';
 import { DecisionsModule } from './modules/decisions/decisions.module.js';
@@ -48,6 +49,7 @@ const resources: readonly (new () => object)[] = [
   DecisionsModule,
   AssessmentsModule,
   FleetModule,
+  CalculationsModule,
   CatalogueListsModule,
   ComponentTypesModule,
   CheckSheetsModule,

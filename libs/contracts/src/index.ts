@@ -23,3 +23,4 @@ export * from './instruments/index.js';
 export * from './readings/index.js';
 export * from './inspections/index.js';
 export * from './catalogue-lists/index.js';
+export * from './calculations/index.js';

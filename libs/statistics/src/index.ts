@@ -298,3 +298,5 @@ export { recentreLine } from './mixed/recentre-line.js';
 export { shrunkenLine } from './mixed/shrunken-line.js';
 export type { LinePopulation, ShrunkenLine } from './mixed/shrunken-line.js';
 export type { LineCovariance, UncertainLine } from './mixed/uncertain-line.js';
+// worked examples from outside
+export * from './published-cases/index.js';

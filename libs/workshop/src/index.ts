@@ -57,3 +57,4 @@ export * from './decide/decide.use-case.js';
 export { evidenceLink, type EvidenceLink } from './decide/evidence.js';
 export * from './bench/catalogue-lists.js';
 export { symptomNames } from './jobs/symptom-names.js';
+export * from './calculations/index.js';
