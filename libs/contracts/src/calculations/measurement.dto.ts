@@ -231,7 +231,12 @@ export class UnitConversionRequest {
   @QuantityField({ description: 'What is to be converted.', kind: 'any' })
   quantity!: QuantityDto;
 
-  @EnumField({ description: 'What it is a quantity of.', values: quantityKinds, enumName: 'QuantityKind' })
+  @EnumField({
+    description: 'What it is a quantity of.',
+    values: quantityKinds,
+    enumName: 'QuantityKind',
+    open: true,
+  })
   quantityKind!: QuantityKind;
 
   @AnswerUnitField('Unit it is wanted in.')
