@@ -6,8 +6,7 @@ export const textTemplates = {
   // verdicts
   'verdict.inside': 'The reading of {value} is inside the limit.',
   'verdict.outside': 'The reading of {value} is outside the limit.',
-  'verdict.undecided':
-    'The reading of {value} is too close to the limit to decide.',
+  'verdict.undecided': 'The reading of {value} is too close to the limit to decide.',
   'verdict.faceValue':
     'The numbers alone were compared, because the accuracy of the instrument is not known.',
   'verdict.notJudged': 'The reading is kept and was not judged.',
@@ -36,7 +35,8 @@ export const textTemplates = {
   'notJudged.gradeUnknown': 'This grade is not on the list.',
   'notJudged.classOnly': 'The number gives a class, not a pass or a fail.',
   'furtherReadings.needed': '{count} more readings would settle it if their mean stayed where it is.',
-  'furtherReadings.noNumberSettles': 'No number of further readings would settle it with this instrument and set-up; a finer one might.',
+  'furtherReadings.noNumberSettles':
+    'No number of further readings would settle it with this instrument and set-up; a finer one might.',
   // next check
   'nextCheck.openingMove': 'It is quick and safe and is done on every such job.',
   'nextCheck.firstInOrder': 'It is the next check in the order of the sheet.',

@@ -153,6 +153,10 @@ export class QuantityKindUnitsDto {
 }
 
 export class QuantityKindList {
-  @ListField({ description: 'Kinds of quantity with their units.', max: 200, type: () => QuantityKindUnitsDto })
+  @ListField({
+    description: 'Kinds of quantity with their units.',
+    max: 200,
+    type: () => QuantityKindUnitsDto,
+  })
   items!: QuantityKindUnitsDto[];
 }
