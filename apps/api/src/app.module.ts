@@ -8,6 +8,7 @@ import { ComplaintsModule } from './modules/complaints/complaints.module.js';
 import { JobsModule } from './modules/jobs/jobs.module.js';
 import { FleetModule } from './modules/fleet/fleet.module.js';
 import { CalculationsModule } from './modules/calculations/calculations.module.js';
+import { WearModule } from './modules/wear/wear.module.js';
 import { HealthModule } from './http/operation/health.module.js';
 import { AssessmentsModule } from './modules/assessments/assessments.module.js';
 import { DecisionsModule } from './modules/decisions/decisions.module.js';
@@ -50,6 +51,7 @@ const resources: readonly (new () => object)[] = [
   AssessmentsModule,
   FleetModule,
   CalculationsModule,
+  WearModule,
   CatalogueListsModule,
   ComponentTypesModule,
   CheckSheetsModule,

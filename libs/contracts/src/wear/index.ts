@@ -1,0 +1,3 @@
+export * from './wear-parts.dto.js';
+export * from './wear-trend.dto.js';
+export * from './wear.dto.js';
