@@ -13,7 +13,10 @@ const steps = [
 
 for (const [name, [command, ...args]] of steps) {
   process.stdout.write(`\n== ${name}\n`);
-  const { status } = spawnSync(command, args, { stdio: 'inherit', env: { ...process.env, SCARF_ANALYTICS: 'false' } });
+  const { status } = spawnSync(command, args, {
+    stdio: 'inherit',
+    env: { ...process.env, SCARF_ANALYTICS: 'false' },
+  });
   if (status !== 0) {
     process.stdout.write(`\n${name}: failed. Run it alone with: ${[command, ...args].join(' ')}\n`);
     process.exit(status ?? 1);

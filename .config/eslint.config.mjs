@@ -4,17 +4,42 @@ import tseslint from 'typescript-eslint';
 const root = fileURLToPath(new URL('..', import.meta.url));
 
 /** Rooms that compute or order steps: no clock, no randomness, no input or output. */
-const PURE = ['statistics', 'metrology', 'wear', 'reliability', 'diagnosis', 'decision', 'stock', 'catalogue', 'workshop'];
+const PURE = [
+  'statistics',
+  'metrology',
+  'wear',
+  'reliability',
+  'diagnosis',
+  'decision',
+  'stock',
+  'catalogue',
+  'workshop',
+];
 
 const noClockOrChance = [
-  { selector: "MemberExpression[object.name='Math'][property.name='random']", message: 'Randomness is passed in.' },
+  {
+    selector: "MemberExpression[object.name='Math'][property.name='random']",
+    message: 'Randomness is passed in.',
+  },
   { selector: "MemberExpression[object.name='Date'][property.name='now']", message: 'Time is passed in.' },
   { selector: "NewExpression[callee.name='Date'][arguments.length=0]", message: 'Time is passed in.' },
   { selector: "CallExpression[callee.name='Date']", message: 'Time is passed in.' },
 ];
 
 export default tseslint.config(
-  { ignores: ['**/dist/**', '**/generated/**', '**/node_modules/**', '.data/**', '**/*.mjs', '**/*.cjs', '**/*.js', '**/*.d.ts', '.config/*.ts'] },
+  {
+    ignores: [
+      '**/dist/**',
+      '**/generated/**',
+      '**/node_modules/**',
+      '.data/**',
+      '**/*.mjs',
+      '**/*.cjs',
+      '**/*.js',
+      '**/*.d.ts',
+      '.config/*.ts',
+    ],
+  },
   ...tseslint.configs.strictTypeChecked,
   {
     basePath: root,
@@ -22,10 +47,16 @@ export default tseslint.config(
     linterOptions: { reportUnusedDisableDirectives: 'error' },
     rules: {
       '@typescript-eslint/no-floating-promises': 'error',
-      '@typescript-eslint/switch-exhaustiveness-check': ['error', { considerDefaultExhaustiveForUnions: true }],
+      '@typescript-eslint/switch-exhaustiveness-check': [
+        'error',
+        { considerDefaultExhaustiveForUnions: true },
+      ],
       '@typescript-eslint/no-explicit-any': 'error',
       '@typescript-eslint/consistent-type-imports': ['error', { disallowTypeAnnotations: false }],
-      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true, allowBoolean: true }],
+      '@typescript-eslint/restrict-template-expressions': [
+        'error',
+        { allowNumber: true, allowBoolean: true },
+      ],
       '@typescript-eslint/no-unsafe-class-instance-assignment': 'off',
       // Shapes on the wire are classes for their decorators and are filled from object literals.
       '@typescript-eslint/no-misused-spread': 'off',
@@ -54,8 +85,10 @@ export default tseslint.config(
       'no-restricted-syntax': [
         'error',
         {
-          selector: "MemberExpression[property.name=/^(findUnique|findUniqueOrThrow|\\$executeRawUnsafe|\\$queryRawUnsafe)$/]",
-          message: 'findUnique is batched across transactions, raw unsafe calls take text: use findFirst or the transaction.',
+          selector:
+            'MemberExpression[property.name=/^(findUnique|findUniqueOrThrow|\\$executeRawUnsafe|\\$queryRawUnsafe)$/]',
+          message:
+            'findUnique is batched across transactions, raw unsafe calls take text: use findFirst or the transaction.',
         },
       ],
     },
@@ -70,7 +103,11 @@ export default tseslint.config(
         {
           paths: [
             { name: 'class-validator', message: 'Declare a field with contracts/fields.' },
-            { name: '@nestjs/swagger', importNames: ['ApiProperty', 'ApiPropertyOptional'], message: 'Declare a field with contracts/fields.' },
+            {
+              name: '@nestjs/swagger',
+              importNames: ['ApiProperty', 'ApiPropertyOptional'],
+              message: 'Declare a field with contracts/fields.',
+            },
           ],
         },
       ],
@@ -81,7 +118,13 @@ export default tseslint.config(
     rules: {
       'max-lines': 'off',
       'no-restricted-imports': 'off',
-      'no-restricted-syntax': ['error', { selector: "MemberExpression[object.name=/^(it|test|describe)$/][property.name='only']", message: 'No focused tests.' }],
+      'no-restricted-syntax': [
+        'error',
+        {
+          selector: "MemberExpression[object.name=/^(it|test|describe)$/][property.name='only']",
+          message: 'No focused tests.',
+        },
+      ],
       '@typescript-eslint/no-unsafe-assignment': 'off',
       '@typescript-eslint/no-unsafe-member-access': 'off',
       '@typescript-eslint/no-unsafe-call': 'off',

@@ -10,9 +10,18 @@ const noEngine = `${root}.config/no-engine.sh`;
 
 if (existsSync(client) && statSync(client).mtimeMs > statSync(schema).mtimeMs) process.exit(0);
 chmodSync(noEngine, 0o755);
-const { status } = spawnSync(process.execPath, [`${root}node_modules/prisma/build/index.js`, 'generate', '--config', '.config/prisma.ts'], {
-  cwd: root,
-  stdio: ['ignore', 'ignore', 'inherit'],
-  env: { ...process.env, PRISMA_SCHEMA_ENGINE_BINARY: noEngine, CHECKPOINT_DISABLE: '1', PRISMA_HIDE_UPDATE_MESSAGE: '1' },
-});
+const { status } = spawnSync(
+  process.execPath,
+  [`${root}node_modules/prisma/build/index.js`, 'generate', '--config', '.config/prisma.ts'],
+  {
+    cwd: root,
+    stdio: ['ignore', 'ignore', 'inherit'],
+    env: {
+      ...process.env,
+      PRISMA_SCHEMA_ENGINE_BINARY: noEngine,
+      CHECKPOINT_DISABLE: '1',
+      PRISMA_HIDE_UPDATE_MESSAGE: '1',
+    },
+  },
+);
 process.exit(status ?? 1);

@@ -47,7 +47,10 @@ export default {
   reporters: ['default', `${root}.config/jest-summary-reporter.mjs`],
   projects: [
     project('unit', ['<rootDir>/libs/*/src/**/*.spec.ts', '<rootDir>/apps/*/src/**/*.spec.ts']),
-    project('architecture', ['<rootDir>/test/architecture/**/*.spec.ts', '<rootDir>/test/oracles/**/*.spec.ts']),
+    project('architecture', [
+      '<rootDir>/test/architecture/**/*.spec.ts',
+      '<rootDir>/test/oracles/**/*.spec.ts',
+    ]),
     project('integration', ['<rootDir>/**/*.int-spec.ts'], withDatabase),
     project('e2e', ['<rootDir>/**/*.e2e-spec.ts'], withDatabase),
   ],

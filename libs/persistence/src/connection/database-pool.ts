@@ -1,20 +1,23 @@
 import pg from 'pg';
 
 const { types } = pg;
+/** Numbers of types, as the server sends them; it knows more than the package has names for. */
+const oids: Readonly<Record<'TIMESTAMPTZ' | 'DATE' | 'NUMERIC' | 'INT8', number>> = types.builtins;
+const usualParser = types.getTypeParser as (oid: number) => (text: string) => unknown;
 
 /** How values of the database reach us: instants as RFC 3339 text, decimals as trimmed text, dates as they are. */
 function parserOf(oid: number): (text: string) => unknown {
   switch (oid) {
-    case types.builtins.TIMESTAMPTZ:
+    case oids.TIMESTAMPTZ:
       return (text) => new Date(text).toISOString();
-    case types.builtins.DATE:
+    case oids.DATE:
       return (text) => text;
-    case types.builtins.NUMERIC:
+    case oids.NUMERIC:
       return trimDecimal;
-    case types.builtins.INT8:
+    case oids.INT8:
       return Number;
     default:
-      return types.getTypeParser(oid) as (text: string) => unknown;
+      return usualParser(oid);
   }
 }
 
