@@ -103,9 +103,15 @@ function presentFigures(
       degreesOfFreedom: degreesOfFreedom === 'infinite' ? null : degreesOfFreedom,
       share: Math.min(1, share),
     })),
-    missing: judgement.kind === 'faceValue' ? [...judgement.missing] : [],
+    missing: missingFor(judgement, uncertainty),
     count: isNotJudged ? 0 : judgement.count,
   };
+}
+
+/** A class of a number says too when its doubt is not known. */
+function missingFor(judgement: BenchJudgement, uncertainty: Detail['uncertainty']): string[] {
+  if (judgement.kind === 'faceValue') return [...judgement.missing];
+  return uncertainty?.kind === 'unknown' ? [...uncertainty.missing] : [];
 }
 
 function presentBounds(
