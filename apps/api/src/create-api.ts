@@ -65,6 +65,14 @@ export async function createApi({
     limits: new RateLimits(settings.rateLimits),
     lookup: app.get(CredentialLookup, { strict: false }),
     drain,
+    withoutQuery: new Set(
+      routes
+        .filter(
+          (route) =>
+            route.rules.isProbe !== true && !route.arguments.some(({ source }) => source === 'query'),
+        )
+        .map(({ method, path }) => `${method} ${path}`),
+    ),
   });
   serveDocument(fastify, () => buildDocument(app, routes));
   await app.init();

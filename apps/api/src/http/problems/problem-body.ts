@@ -14,7 +14,7 @@ export function problemBody(problem: HttpProblem, instance: string, traceId: str
     title,
     status,
     code,
-    ...(detail === undefined || status === 500 ? {} : { detail: detail.slice(0, 1000) }),
+    ...(detail === undefined || status === 500 ? {} : { detail: printable(detail.slice(0, 1000)) }),
     instance: instance.slice(0, 2048),
     traceId,
     ...(faults.length === 0 ? {} : { errors: faults.slice(0, 100).map(withinLimits) }),
@@ -22,5 +22,14 @@ export function problemBody(problem: HttpProblem, instance: string, traceId: str
 }
 
 function withinLimits({ pointer, rule, detail }: { pointer: string; rule: string; detail: string }) {
-  return { pointer: pointer.slice(0, 512), rule: rule.slice(0, 64), detail: detail.slice(0, 2000) };
+  return {
+    pointer: printable(pointer.slice(0, 512)),
+    rule: rule.slice(0, 64),
+    detail: printable(detail.slice(0, 2000)),
+  };
+}
+
+/** A refusal may quote a name that was sent; what no text of ours may hold is not sent back. */
+function printable(text: string): string {
+  return text.replace(/[\u0000-\u001F\u007F-\u009F\u2028\u2029\uD800-\uDFFF]/gu, '\uFFFD');
 }

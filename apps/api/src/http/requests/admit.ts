@@ -8,7 +8,7 @@ import { HttpProblem } from '../problems/http-problem.js';
 import { readExpectedVersion } from './expected-version.js';
 import { exchangeOf } from './exchange.js';
 import { checkAccept, checkContentType, consumedBy } from './media-types.js';
-import { checkQueryNames } from './query-names.js';
+import { checkQueryNames, refuseQuery } from './query-names.js';
 import { requestContext } from './request-context.js';
 import { RouteTable } from './route-table.js';
 
@@ -24,6 +24,8 @@ export interface Gate {
   readonly limits: RateLimits;
   readonly lookup: CredentialLookup;
   readonly drain: Drain;
+  /** Method and path of every route that takes no query. */
+  readonly withoutQuery: ReadonlySet<string>;
 }
 
 /**
@@ -44,6 +46,9 @@ export function admitRequests(fastify: FastifyInstance, gate: Gate): void {
     if (request.is404) return answerUnrouted(request, reply, routes);
     await admitCaller(request, reply, gate);
     checkQueryNames(request.raw.url ?? '');
+    const method = request.method === 'HEAD' ? 'GET' : request.method;
+    if (gate.withoutQuery.has(`${method} ${request.routeOptions.url ?? ''}`))
+      refuseQuery(request.raw.url ?? '');
     checkAccept(request);
     checkContentType(request);
     if (request.routeOptions.config.rules?.needsVersion === true)

@@ -19,6 +19,15 @@ export function checkQueryNames(url: string): void {
   }
 }
 
+/** Refuses every parameter of a route that takes none; where a route takes some, their class refuses the others. */
+export function refuseQuery(url: string): void {
+  const names = [...new URLSearchParams(url.split('?', 2)[1] ?? '').keys()];
+  if (names.length === 0) return;
+  const detail = 'is no parameter of this request';
+  const faults = names.slice(0, 100).map((name) => ({ pointer: pointerTo(name), rule: 'unknownMember', detail }));
+  throw new HttpProblem('invalid-parameter', { faults });
+}
+
 function decoded(text: string): string {
   try {
     return decodeURIComponent(text.replaceAll('+', ' '));
@@ -29,6 +38,10 @@ function decoded(text: string): string {
 
 function refusal(name: string, rule: string, detail: string): HttpProblem {
   return new HttpProblem('invalid-parameter', {
-    faults: [{ pointer: `/${name.slice(0, 64)}`, rule, detail }],
+    faults: [{ pointer: pointerTo(name), rule, detail }],
   });
+}
+
+function pointerTo(name: string): string {
+  return `/${name.slice(0, 64)}`;
 }
