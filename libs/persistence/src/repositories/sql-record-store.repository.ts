@@ -10,7 +10,7 @@ import type { ShopConnection } from '../connection/shop-connection.js';
 import { recordFromRow, selectedColumns, type RecordRow } from '../mappers/record.row-mapper.js';
 import { referenceError } from './reference-error.js';
 import { columnName, splitContent, type ColumnType, type RecordTable } from './record-table.js';
-import { sameContent } from '@endfloat/workshop/ports';
+import { DomainError, sameContent } from '@endfloat/workshop/ports';
 
 /** The one implementation of `RecordStore`, for every kind of record. */
 export class SqlRecordStore<I extends object, C extends object> implements RecordStore<I, C> {
@@ -53,13 +53,20 @@ export class SqlRecordStore<I extends object, C extends object> implements Recor
     const columns = identity.map(([member]) =>
       records.map((record) => (record.identity as Record<string, unknown>)[member] ?? null),
     );
-    await this.connection.sql
+    const { rowCount } = await this.connection.sql
       .query(
         `INSERT INTO ${this.table.name} (shop_id, recorded_at, recorded_by, id${identity.map(([m]) => `, ${columnName(m)}`).join('')})
-         SELECT $1::uuid, $2::timestamptz, $3::uuid, given.* FROM unnest($4::uuid[]${unnested(identity, 5)}) AS given`,
+         SELECT $1::uuid, $2::timestamptz, $3::uuid, given.* FROM unnest($4::uuid[]${unnested(identity, 5)}) AS given
+         ON CONFLICT DO NOTHING`,
         [this.connection.shopId, stamp.at, stamp.by, records.map((record) => record.id), ...columns],
       )
       .catch(referenceError);
+    if (rowCount !== records.length) {
+      throw new DomainError(
+        'record.idTaken',
+        'One of the records is already recorded under its id. Choose new ids, or leave out what was sent before.',
+      );
+    }
     await this.insertRevisions(
       records.map(({ id, content }) => ({ id, revision: 1, content })),
       stamp,

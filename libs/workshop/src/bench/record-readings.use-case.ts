@@ -166,10 +166,7 @@ function refuseTwice(given: readonly { readonly id: string }[], pointerOf: (inde
   }
 }
 
-/**
- * A set goes in one statement. One reading is written so that the same one sent twice at once is met: whoever comes second
- * begins again and finds the first.
- */
+/** The same readings sent twice at once meet here: whoever comes second begins again and finds the first. */
 async function write(
   tx: ShopTransaction,
   inspectionId: string,
@@ -183,10 +180,10 @@ async function write(
     if (outcome !== 'added') throw new JudgedMeanwhile();
     return;
   }
-  await tx.readings.addMany(
-    contents.map(({ id, content }) => ({ id, identity, content })),
-    stamp,
-  );
+  const records = contents.map(({ id, content }) => ({ id, identity, content }));
+  await tx.readings.addMany(records, stamp).catch((error: unknown) => {
+    throw error instanceof DomainError && error.code === 'record.idTaken' ? new JudgedMeanwhile() : error;
+  });
 }
 
 async function announce(

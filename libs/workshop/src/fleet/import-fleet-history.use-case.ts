@@ -1,10 +1,12 @@
 import { examineVehicleNumber, plateKey } from '@endfloat/catalogue';
-import { invalidInput } from '../errors/domain.errors.js';
+import { DomainError, invalidInput } from '../errors/domain.errors.js';
 import type { Clock } from '../ports/clock.port.js';
 import type { IdSource } from '../ports/id-source.port.js';
 import type { FittedCondition, FittedPart, Vehicle } from '../ports/records/vehicles.records.js';
 import type { Caller } from '../ports/roles.js';
-import type { UnitOfWork } from '../ports/unit-of-work.port.js';
+import { sameContent } from '../ports/same-content.js';
+import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
+import { againWhenTaken } from '../recording/again-when-taken.js';
 import { referencedRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 
@@ -36,9 +38,14 @@ export interface ImportFleetHistoryCommand {
 export interface ImportedFleetHistory {
   readonly vehicleIds: readonly string[];
   readonly fittedParts: number;
+  /** false: the same history had been taken over before, nothing was written */
+  readonly created: boolean;
 }
 
-/** Takes over the history of a fleet in one piece: all of it is recorded, or nothing is. */
+/**
+ * Takes over the history of a fleet in one piece: all of it is recorded, or nothing is. Sent again under the same ids
+ * it is answered as the first time, so that an answer lost on the way is no reason to look what was kept.
+ */
 export class ImportFleetHistoryUseCase {
   constructor(
     private readonly work: UnitOfWork,
@@ -52,17 +59,11 @@ export class ImportFleetHistoryUseCase {
     const vehicles = command.vehicles.map((entry) => ({ ...entry, id: entry.id ?? this.ids.next() }));
     refuseDoubleIds(vehicles.map(({ id }) => id));
     const parts = vehicles.flatMap((entry) => this.partsOf(entry, command));
-    return this.work.run(caller.shopId, async (tx) => {
+    const take = async (tx: ShopTransaction): Promise<ImportedFleetHistory> => {
       await referencedRecord(tx.customers, 'customer', command.customerId, '/customerId');
-      const taken = (await tx.vehicles.findMany(vehicles.map(({ id }) => id)))[0];
-      if (taken !== undefined) {
-        const index = vehicles.findIndex(({ id }) => id === taken.id);
-        throw invalidInput(
-          `/vehicles/${String(index)}/id`,
-          'unique',
-          'A vehicle with this id is recorded already. Leave the id out to get a new one, or leave the vehicle out.',
-        );
-      }
+      const vehicleIds = vehicles.map(({ id }) => id);
+      if (await wasTakenOver(tx, command, vehicles, parts))
+        return { vehicleIds, fittedParts: parts.length, created: false };
       await tx.vehicles.addMany(
         vehicles.map((entry) => ({ id: entry.id, identity: {}, content: vehicleOf(entry) })),
         stamp,
@@ -82,8 +83,9 @@ export class ImportFleetHistoryUseCase {
         at: stamp.at,
         payload: { vehicles: vehicles.length },
       });
-      return { vehicleIds: vehicles.map(({ id }) => id), fittedParts: parts.length };
-    });
+      return { vehicleIds, fittedParts: parts.length, created: true };
+    };
+    return againWhenTaken(() => this.work.run(caller.shopId, take));
   }
 
   /** The chain of parts at one place: each replacement removes the one before and fits the next. */
@@ -114,6 +116,55 @@ export class ImportFleetHistoryUseCase {
       return { id, identity: { vehicleId: entry.id }, content };
     });
   }
+}
+
+type GivenVehicle = VehicleHistoryEntry & { readonly id: string };
+type GivenPart = { readonly identity: { readonly vehicleId: string }; readonly content: FittedPart };
+
+/**
+ * Whether all of this was recorded before, in one piece: later corrections and transfers change nothing about it.
+ *
+ * @throws DomainError `record.idTaken` when only some of the vehicles are recorded, or one of them otherwise
+ */
+async function wasTakenOver(
+  tx: ShopTransaction,
+  command: ImportFleetHistoryCommand,
+  vehicles: readonly GivenVehicle[],
+  parts: readonly GivenPart[],
+): Promise<boolean> {
+  const vehicleId = vehicles.map(({ id }) => id);
+  const [known] = await tx.vehicles.findMany(vehicleId);
+  if (known === undefined) return false;
+  const then = known.firstRecordedAt;
+  const { componentType, position, customerId } = command;
+  const found = new Map((await tx.vehicles.findMany(vehicleId, then)).map((each) => [each.id, each.content]));
+  const owners = await tx.ownerships.all({ vehicleId }, then);
+  const ownerOf = new Map(owners.map(({ identity, content }) => [identity.vehicleId, content]));
+  const stored = await tx.fittedParts.all({ vehicleId, componentType, position }, then);
+  for (const [index, entry] of vehicles.entries()) {
+    const isSame =
+      sameContent(found.get(entry.id), vehicleOf(entry)) &&
+      sameContent(ownerOf.get(entry.id), { customerId, fromAt: entry.observedFrom }) &&
+      sameContent(chainOf(stored, entry.id), chainOf(parts, entry.id));
+    if (!isSame) throw idTaken(index);
+  }
+  return true;
+}
+
+/** The fittings of one vehicle, without the ids that each run gives anew. */
+function chainOf(parts: readonly GivenPart[], vehicleId: string): readonly (readonly (string | null)[])[] {
+  return parts
+    .filter(({ identity }) => identity.vehicleId === vehicleId)
+    .map(({ content }) => [content.fittedAt, content.removedAt, content.condition, content.supplier])
+    .sort((a, b) => JSON.stringify(a).localeCompare(JSON.stringify(b)));
+}
+
+function idTaken(index: number): DomainError {
+  return new DomainError(
+    'record.idTaken',
+    'A vehicle is recorded already under this id with other content. Leave the id out to get a new one, or leave the vehicle out.',
+    [{ pointer: `/vehicles/${String(index)}/id`, rule: 'unique', detail: 'taken by other content' }],
+  );
 }
 
 function refuseImpossible(entry: VehicleHistoryEntry, index: number, now: string): void {

@@ -54,7 +54,10 @@ export interface RecordStore<I extends object, C extends object> {
    * Throws DomainError `record.unknownReference` when the identity points at nothing of this shop.
    */
   add(id: string, identity: I, content: C, stamp: Stamp): Promise<'added' | 'sameAgain' | 'otherContent'>;
-  /** Many at once, in one statement; ids must be new. */
+  /**
+   * Many at once, in one statement; ids must be new. Throws DomainError `record.idTaken` when one of them was taken,
+   * also by a transaction that ended meanwhile.
+   */
   addMany(
     records: readonly { readonly id: string; readonly identity: I; readonly content: C }[],
     stamp: Stamp,

@@ -6,7 +6,7 @@ import {
   ImportFleetHistoryRequest,
 } from '@endfloat/contracts';
 import { ImportFleetHistoryUseCase, ShowFleetRecurrenceUseCase, type Caller } from '@endfloat/workshop';
-import { Allow, Answer, BodyLimit, bulkBodyLimit, CurrentCaller } from '../../http/index.js';
+import { Allow, alreadyThere, Answer, BodyLimit, bulkBodyLimit, CurrentCaller } from '../../http/index.js';
 import { presentFleetRecurrence, toImportFleetHistory } from './fleet.presenter.js';
 
 @Controller('v1')
@@ -28,11 +28,12 @@ export class FleetController {
     @CurrentCaller() caller: Caller,
     @Body() request: ImportFleetHistoryRequest,
   ): Promise<ImportedFleetHistoryResponse> {
-    const { vehicleIds, fittedParts } = await this.importHistory.execute(
+    const { vehicleIds, fittedParts, created } = await this.importHistory.execute(
       caller,
       toImportFleetHistory(request),
     );
-    return { vehicleIds: [...vehicleIds], fittedParts };
+    const answer = { vehicleIds: [...vehicleIds], fittedParts };
+    return created ? answer : alreadyThere(answer);
   }
 
   @Get('fleet-recurrences')
