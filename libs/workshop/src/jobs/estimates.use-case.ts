@@ -15,6 +15,7 @@ import type {
 import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { addRecord, type AddedRecord } from '../recording/add-record.js';
+import { againWhenTaken } from '../recording/again-when-taken.js';
 import { refuseFuture } from '../recording/happened-at.js';
 import { requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
@@ -46,7 +47,7 @@ export class ProposeEstimateUseCase {
   execute(caller: Caller, command: ProposeEstimateCommand): Promise<AddedRecord<EstimateIdentity, Estimate>> {
     const stamp = stampOf(this.clock, caller);
     const id = command.id ?? this.ids.next();
-    return this.work.run(caller.shopId, async (tx) => {
+    const propose = async (tx: ShopTransaction): Promise<AddedRecord<EstimateIdentity, Estimate>> => {
       await requiredRecord(tx.jobs, 'job', command.jobId);
       const lines = await tx.workLines.all({ jobId: command.jobId });
       command.lines.forEach(({ workLineId }, index) => {
@@ -71,7 +72,9 @@ export class ProposeEstimateUseCase {
         { id, identity: { jobId: command.jobId, estimateVersion }, content: estimate },
         stamp,
       );
-    });
+    };
+    // Two proposals at once: the later one looks again and gets the next version.
+    return againWhenTaken(() => this.work.run(caller.shopId, propose));
   }
 }
 

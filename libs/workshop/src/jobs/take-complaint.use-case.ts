@@ -10,6 +10,7 @@ import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { proposeComebacksFor, type ComebackRecord } from '../comeback/propose-comebacks.js';
 import { addRecord } from '../recording/add-record.js';
+import { againWhenTaken } from '../recording/again-when-taken.js';
 import { correctRecord, type ExpectedRevision } from '../recording/correct-record.js';
 import { refuseFuture } from '../recording/happened-at.js';
 import { referencedRecord, requiredRecord } from '../recording/required-record.js';
@@ -70,7 +71,7 @@ export class TakeComplaintUseCase {
     const { words, ...content } = command.complaint;
     refuseUnknownSymptoms(command.complaint);
     refuseFuture(content.receivedAt, stamp.at, '/receivedAt');
-    return this.work.run(caller.shopId, async (tx) => {
+    const take = async (tx: ShopTransaction): Promise<ComplaintView & { readonly created: boolean }> => {
       await referencedVehicle(tx, caller, command.vehicleId, stamp.at);
       await refuseForeignJob(tx, command.vehicleId, content.jobId);
       const known = await tx.complaints.find(id);
@@ -98,7 +99,9 @@ export class TakeComplaintUseCase {
         });
       }
       return { ...(await viewOf(tx, caller, record)), created };
-    });
+    };
+    // The id of the words differs from run to run, so of two equal complaints at once the later one looks again.
+    return againWhenTaken(() => this.work.run(caller.shopId, take));
   }
 }
 
@@ -206,7 +209,10 @@ async function refuseForeignJob(tx: ShopTransaction, vehicleId: string, jobId: s
     throw invalidInput('/jobId', 'sameVehicle', 'This job is about another vehicle.');
 }
 
-/** A customer's user reads the words of their own customer only, not those of an earlier owner of the vehicle. */
+/**
+ * A customer's user reads the words of their own customer only, not those of an earlier owner of the vehicle. Who only
+ * writes programs for the shop reads nobody's words.
+ */
 async function wordsOf(tx: ShopTransaction, caller: Caller, record: ComplaintRecord): Promise<string | null> {
   const id = record.content.personalRecordId;
   if (id === null) return null;
@@ -215,6 +221,7 @@ async function wordsOf(tx: ShopTransaction, caller: Caller, record: ComplaintRec
 
 function readableWords(caller: Caller, personal: PersonalRecord | undefined): string | null {
   if (caller.customerId !== undefined && personal?.customerId !== caller.customerId) return null;
+  if (caller.roles.every((role) => role === 'developer')) return null;
   return personal?.content?.['words'] ?? null;
 }
 
