@@ -7,7 +7,7 @@ import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { addRecord, type AddedRecord } from '../recording/add-record.js';
 import { correctRecord, exactly, type ExpectedRevision } from '../recording/correct-record.js';
-import { requiredRecord } from '../recording/required-record.js';
+import { referencedRecord, requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 import { mayKnowVehicle, vehiclesOf, visibleVehicle } from '../recording/vehicle-visibility.js';
 
@@ -108,7 +108,7 @@ export class RecordFittedPartUseCase {
     const stamp = stampOf(this.clock, caller);
     refuseWrongOrder(command.part, stamp.at);
     return this.work.run(caller.shopId, async (tx) => {
-      await requiredRecord(tx.vehicles, 'vehicle', command.vehicleId);
+      await referencedRecord(tx.vehicles, 'vehicle', command.vehicleId, '/vehicleId');
       const { componentType, position } = command.part;
       const others = await tx.fittedParts.all({ vehicleId: command.vehicleId, componentType, position });
       const clash = others.find((other) => other.id !== command.id && overlap(other.content, command.part));

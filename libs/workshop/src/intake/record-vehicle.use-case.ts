@@ -127,6 +127,9 @@ function examine(entry: VehicleEntry): { vehicle: Vehicle; warnings: readonly Wa
   };
 }
 
+/** So many other vehicles with one number or plate are named; more are no help in finding the right one. */
+const mostDoubles = 5;
+
 /** Two vans can share a short old number, so a double is shown and never refused. */
 async function duplicates(tx: ShopTransaction, id: string, vehicle: Vehicle): Promise<readonly Warning[]> {
   const found = async (
@@ -136,7 +139,8 @@ async function duplicates(tx: ShopTransaction, id: string, vehicle: Vehicle): Pr
   ): Promise<Warning[]> => {
     const value = vehicle[member];
     if (value === null || value === '') return [];
-    const others = (await tx.vehicles.all({ [member]: value })).filter((other) => other.id !== id);
+    const { items } = await tx.vehicles.list({ where: { [member]: value }, limit: mostDoubles + 1 });
+    const others = items.filter((other) => other.id !== id).slice(0, mostDoubles);
     return others.map((other) => ({ code, pointer, values: { vehicleId: other.id } }));
   };
   return [
