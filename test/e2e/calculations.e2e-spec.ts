@@ -885,6 +885,21 @@ describe('calculations', () => {
       expect((await calculate('kaplan-meier-curves', huge)).status).toBe(413);
     });
 
+    it('answers nothing where a figure would be beyond what a number can hold', async () => {
+      const answer = await calculate('weibayes-estimates', {
+        ages: [1e308, 1e308],
+        events: [1, 0],
+        shape: 0.01,
+      });
+      expect([answer.status, answer.body.errors[0].rule]).toEqual([422, 'range']);
+    });
+
+    it('refuses numbers of trials whose tables would fill the memory', async () => {
+      const groups = [1, 2, 3].map(() => ({ successes: 1_000_000_000, trials: 2_000_000_000 }));
+      const answer = await calculate('shrinkages', { groups });
+      expect([answer.status, answer.body.errors[0].pointer]).toEqual([422, '/groups/0/successes']);
+    });
+
     it('takes the hundred thousand rows it says it takes', async () => {
       const ages = Array.from({ length: 100_000 }, (_each, row) => 1 + ((row * 7919) % 100_003) / 7);
       const { status, body } = await calculate('kaplan-meier-curves', {

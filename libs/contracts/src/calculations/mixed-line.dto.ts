@@ -20,10 +20,10 @@ import { NumbersField } from './numbers.field.js';
 import { LineResponse, UnitOfX, UnitOfY } from './line-response.dto.js';
 
 export class UnitPointsDto {
-  @NumbersField({ description: 'Where each point of the unit lies.', max: 1000 })
+  @NumbersField({ description: 'Where each point of the unit lies.', max: 200 })
   x!: number[];
 
-  @NumbersField({ description: 'Its height.', max: 1000 })
+  @NumbersField({ description: 'Its height.', max: 200 })
   y!: number[];
 }
 

@@ -103,6 +103,17 @@ export class ProportionDifferenceResponse extends CalculationResponse {
 
 export const shrinkageForms = ['betaBinomial', ...jamesSteinForms] as const;
 
+/** The work of a beta-binomial fit, and its memory, grow with the largest number of trials. */
+const mostTrials = 10_000;
+
+export class LikeGroupDto {
+  @IntegerField({ description: 'Successes.', max: mostTrials })
+  successes!: number;
+
+  @IntegerField({ description: 'Trials.', max: mostTrials })
+  trials!: number;
+}
+
 export class ShrinkageRequest {
   @EnumField({
     description: 'How the shares are drawn together.',
@@ -113,14 +124,14 @@ export class ShrinkageRequest {
   })
   form?: (typeof shrinkageForms)[number];
 
-  @ListField({ description: 'Like groups.', max: 2000, type: () => BinomialCountDto })
-  groups!: BinomialCountDto[];
+  @ListField({ description: 'Like groups.', max: 2000, type: () => LikeGroupDto })
+  groups!: LikeGroupDto[];
 
   @LevelField()
   level?: number;
 }
 
-export class ShrunkenGroupDto extends BinomialCountDto {
+export class ShrunkenGroupDto extends LikeGroupDto {
   @NumberField({ description: 'Share drawn towards the others.', min: 0, max: 1 })
   mean!: number;
 

@@ -106,7 +106,7 @@ export class FleetWearDto {
   @IntegerField({ description: 'Parts of the kind the shop knows.' })
   partsOfKind!: number;
 
-  @IntegerField({ description: 'Of these, the ones recorded last that were looked at; at most 300.' })
+  @IntegerField({ description: 'Of these, the ones recorded last that were looked at; at most 100.' })
   partsLookedAt!: number;
 
   @IntegerField({ description: 'Of these, parts with a point of a trend.' })

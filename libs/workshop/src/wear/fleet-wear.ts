@@ -5,7 +5,7 @@ import type { WearCase } from './wear-case.js';
 import { wearSeriesOf, type WearSeries } from './wear-series.js';
 
 /** Most parts a fleet is fitted to: the ones recorded last. The work of a fit grows with their number. */
-export const mostPartsOfFleet = 300;
+export const mostPartsOfFleet = 100;
 
 /** What the other parts of the kind in the shop lend, or why they lend nothing. */
 export interface FleetWear {

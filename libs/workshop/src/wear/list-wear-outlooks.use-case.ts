@@ -35,7 +35,18 @@ export interface WearOutlookList {
 }
 
 /** Most fitted parts whose outlook is worked out in one request: the ones recorded last. */
-export const mostPartsOfOutlook = 2000;
+export const mostPartsOfOutlook = 1000;
+
+/** Vehicles worked out between two looks at the store, so that other requests get their turn. */
+const vehiclesAtOnce = 50;
+
+interface Asked {
+  readonly found: WearCase;
+  readonly fleet: FleetWear;
+  readonly today: string;
+  readonly until: WearUntil | null;
+  readonly asOf: string | undefined;
+}
 
 /** Which vans will reach a limit before then: the likeliest first, those without an answer at the end. */
 export class ListWearOutlooksUseCase {
@@ -52,59 +63,71 @@ export class ListWearOutlooksUseCase {
       const [found] = await wearCasesOf(tx, componentType, characteristic, asOf);
       if (found === undefined) throw unknownCharacteristic(characteristic);
       const all = await partsOfKind(tx, componentType, asOf);
-      const parts = all.slice(0, mostPartsOfOutlook);
-      const series = await wearSeriesOf(tx, parts, found, asOf);
-      const fleet = fleetOf(series, found, all);
       const own =
         caller.customerId === undefined ? null : new Set(await vehiclesOf(tx, caller.customerId, now));
-      const shown = series.filter(
-        ({ part }) => part.content.removedAt === null && (own?.has(part.identity.vehicleId) ?? true),
-      );
-      const outlooks = await this.outlooksOf(tx, shown, { found, fleet, today, until, asOf });
+      const asked = all
+        .filter(
+          ({ content, identity }) => content.removedAt === null && (own?.has(identity.vehicleId) ?? true),
+        )
+        .slice(0, mostPartsOfOutlook);
+      const learning = all.slice(0, mostPartsOfFleet);
+      const series = await wearSeriesOf(tx, [...new Set([...asked, ...learning])], found, asOf);
+      const fleet = fleetOf(series, found, learning, all.length);
+      const isAsked = new Set(asked.map(({ id }) => id));
+      const shown = series.filter(({ part }) => isAsked.has(part.id));
+      const outlooks = await outlooksOf(tx, shown, { found, fleet, today, until, asOf });
       return { fleet, found, ...pageOf(outlooks, query) };
     });
   }
+}
 
-  private async outlooksOf(
-    tx: ShopTransaction,
-    shown: readonly WearSeries[],
-    asked: {
-      readonly found: WearCase;
-      readonly fleet: FleetWear;
-      readonly today: string;
-      readonly until: WearUntil | null;
-      readonly asOf: string | undefined;
-    },
-  ): Promise<readonly WearOutlook[]> {
-    const { found, fleet, today, until, asOf } = asked;
-    const ids = [...new Set(shown.map(({ part }) => part.identity.vehicleId))];
-    if (ids.length === 0) return [];
-    const vehicles = new Map((await tx.vehicles.findMany(ids, asOf)).map(({ id, content }) => [id, content]));
-    const entries = new Map<string, OdometerEntry[]>(ids.map((id) => [id, []]));
-    for (const { identity, content } of await tx.odometerEntries.all({ vehicleId: ids }, asOf))
-      entries.get(identity.vehicleId)?.push(content);
-    const model = modelOf(fleet);
-    return shown.flatMap((series) => {
-      const { vehicleId } = series.part.identity;
-      const vehicle = vehicles.get(vehicleId);
-      if (vehicle === undefined || vehicle.retiredOn !== null) return [];
-      const distances = { vehicle, entries: entries.get(vehicleId) ?? [] };
-      return [{ vehicleId, vehicle, view: wearViewOf({ found, series, distances, model, today, until }) }];
-    });
+async function outlooksOf(
+  tx: ShopTransaction,
+  shown: readonly WearSeries[],
+  asked: Asked,
+): Promise<readonly WearOutlook[]> {
+  const ids = [...new Set(shown.map(({ part }) => part.identity.vehicleId))];
+  const outlooks: WearOutlook[] = [];
+  for (let from = 0; from < ids.length; from += vehiclesAtOnce) {
+    const some = new Set(ids.slice(from, from + vehiclesAtOnce));
+    const series = shown.filter(({ part }) => some.has(part.identity.vehicleId));
+    outlooks.push(...(await outlooksOfSome(tx, [...some], series, asked)));
   }
+  return outlooks;
+}
+
+async function outlooksOfSome(
+  tx: ShopTransaction,
+  ids: readonly string[],
+  shown: readonly WearSeries[],
+  { found, fleet, today, until, asOf }: Asked,
+): Promise<readonly WearOutlook[]> {
+  const vehicles = new Map((await tx.vehicles.findMany(ids, asOf)).map(({ id, content }) => [id, content]));
+  const entries = new Map<string, OdometerEntry[]>(ids.map((id) => [id, []]));
+  for (const { identity, content } of await tx.odometerEntries.all({ vehicleId: ids }, asOf))
+    entries.get(identity.vehicleId)?.push(content);
+  const model = modelOf(fleet);
+  return shown.flatMap((series) => {
+    const { vehicleId } = series.part.identity;
+    const vehicle = vehicles.get(vehicleId);
+    if (vehicle === undefined || vehicle.retiredOn !== null) return [];
+    const distances = { vehicle, entries: entries.get(vehicleId) ?? [] };
+    return [{ vehicleId, vehicle, view: wearViewOf({ found, series, distances, model, today, until }) }];
+  });
 }
 
 /** A fleet is fitted to the parts recorded last, whoever owns them: only its means and spreads go to others. */
 function fleetOf(
   series: readonly WearSeries[],
   found: WearCase,
-  all: readonly FittedPartRecord[],
+  learning: readonly FittedPartRecord[],
+  ofKind: number,
 ): FleetWear {
-  const learning = new Set(all.slice(0, mostPartsOfFleet).map(({ id }) => id));
+  const ids = new Set(learning.map(({ id }) => id));
   return fleetWearOf(
-    series.filter(({ part }) => learning.has(part.id)),
+    series.filter(({ part }) => ids.has(part.id)),
     found,
-    { lookedAt: learning.size, ofKind: all.length },
+    { lookedAt: learning.length, ofKind },
   );
 }
 
