@@ -46,7 +46,12 @@ export class SqlUnitOfWork extends UnitOfWork {
       personal: new PrismaPersonalRecordStore(connection),
       watchWindows: new PrismaWatchWindowStore(connection),
       fleetHistory: new SqlFleetHistoryQueries(connection),
+      takeTurn: (id) => takeTurn(connection, id),
       announce: (event) => announceEvent(connection, this.ids.next(), event),
     };
   }
+}
+
+async function takeTurn({ sql, shopId }: ShopConnection, id: string): Promise<void> {
+  await sql.query('SELECT pg_advisory_xact_lock(hashtextextended($1, 0))', [`${shopId}/${id}`]);
 }

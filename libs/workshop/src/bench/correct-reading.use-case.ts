@@ -8,7 +8,7 @@ import { notFound } from '../errors/domain.errors.js';
 import { correctRecord, type ExpectedRevision } from '../recording/correct-record.js';
 import { requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
-import { groundOf } from './judging/gather-bench-case.js';
+import { groundOf, inspectionInTurn } from './judging/gather-bench-case.js';
 import { judgeAndStore } from './judging/judge-and-store.js';
 import { againWhenJudgedMeanwhile } from './judging/judged-meanwhile.js';
 import { ReadingSituation } from './reading-situation.js';
@@ -45,7 +45,7 @@ export class CorrectReadingUseCase {
   ): Promise<ReadingView> {
     const { entry } = command;
     const before = await requiredRecord(tx.readings, 'reading', command.id);
-    const inspection = await requiredRecord(tx.inspections, 'inspection', before.identity.inspectionId);
+    const inspection = await inspectionInTurn(tx, before.identity.inspectionId);
     if (entry.checkId !== before.content.checkId) {
       throw doesNotFit(
         `This reading was taken for the check "${before.content.checkId}". Enter what was read for another check as a new reading.`,

@@ -18,7 +18,13 @@ import {
 } from '../recording/vehicle-visibility.js';
 import { checkProgress, type CheckProgress } from './check-progress.js';
 import { checkOf } from './entered-reading.js';
-import { groundOf, sheetOf, worksOf, type InspectionRecord } from './judging/gather-bench-case.js';
+import {
+  groundOf,
+  inspectionInTurn,
+  sheetOf,
+  worksOf,
+  type InspectionRecord,
+} from './judging/gather-bench-case.js';
 import { judgeAndStore } from './judging/judge-and-store.js';
 
 export interface RecordInspectionCommand {
@@ -83,7 +89,7 @@ export class CorrectInspectionUseCase {
     const stamp = stampOf(this.clock, caller, command.reason);
     refuseFuture(command.inspection.startedAt, stamp.at, '/startedAt');
     return this.work.run(caller.shopId, async (tx) => {
-      const before = await requiredRecord(tx.inspections, 'inspection', command.id);
+      const before = await inspectionInTurn(tx, command.id);
       await refuseUnknown(tx, before.identity, command.inspection);
       const change = { id: command.id, expected: command.expected, content: command.inspection };
       const record = await correctRecord(tx.inspections, 'inspection', change, stamp);

@@ -6,14 +6,13 @@ import { sameContent } from '../ports/same-content.js';
 import type { Reading } from '../ports/records/bench.records.js';
 import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
-import { requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 import type { ReadingEntry } from './entered-reading.js';
 import { enteredOf } from './entered-of.js';
 import { judgeAndStore } from './judging/judge-and-store.js';
 import { againWhenJudgedMeanwhile, JudgedMeanwhile } from './judging/judged-meanwhile.js';
 import type { ReadingRecord } from './judging/bench-case.js';
-import { groundOf } from './judging/gather-bench-case.js';
+import { groundOf, inspectionInTurn } from './judging/gather-bench-case.js';
 import { viewsOf, type ReadingView } from './reading-view.js';
 import { ReadingSituation } from './reading-situation.js';
 
@@ -67,7 +66,7 @@ export class RecordReadingsUseCase {
     pointerOf: (index: number) => string,
     stamp: Stamp,
   ): Promise<RecordedReadings> {
-    const inspection = await requiredRecord(tx.inspections, 'inspection', inspectionId);
+    const inspection = await inspectionInTurn(tx, inspectionId);
     const ground = await groundOf(tx, inspection);
     const known = await alreadyThere(tx, inspectionId, given, pointerOf);
     const fresh = given

@@ -109,6 +109,7 @@ export class RecordFittedPartUseCase {
     refuseWrongOrder(command.part, stamp.at);
     return this.work.run(caller.shopId, async (tx) => {
       await referencedRecord(tx.vehicles, 'vehicle', command.vehicleId, '/vehicleId');
+      await tx.takeTurn(command.vehicleId);
       const { componentType, position } = command.part;
       const others = await tx.fittedParts.all({ vehicleId: command.vehicleId, componentType, position });
       const clash = others.find((other) => other.id !== command.id && overlap(other.content, command.part));

@@ -52,6 +52,11 @@ export interface ShopTransaction {
   readonly offers: RecordStore<shop.NoReferences, decide.Offer>;
   readonly deliveries: RecordStore<decide.OfOffer, decide.Delivery>;
 
+  /**
+   * Waits until no other transaction holds the turn of this record, and holds it to the end of this one. For rules over
+   * several rows that no constraint can keep: what is read after it, nobody else who takes the turn changes meanwhile.
+   */
+  takeTurn(id: string): Promise<void>;
   /** Tells whoever follows the shop what happened; seen only if this transaction commits. */
   announce(event: ShopEvent): Promise<void>;
 }

@@ -2,6 +2,7 @@ import type { CheckSheet, ComponentType } from '@endfloat/catalogue';
 import type { Recorded } from '../../ports/record-store.port.js';
 import type { Inspection, InspectionIdentity } from '../../ports/records/bench.records.js';
 import type { ShopTransaction } from '../../ports/unit-of-work.port.js';
+import { requiredRecord } from '../../recording/required-record.js';
 import { settingsOf } from '../../shop/open-shop.use-case.js';
 import { componentTypesOf } from '../component-types-of.js';
 import { calibrationStandingOn } from '../calibration-standing.js';
@@ -16,6 +17,16 @@ export async function sheetOf(tx: ShopTransaction, inspection: InspectionRecord)
   const sheet = await tx.checkSheets.find(inspection.identity.checkSheetId);
   if (sheet === undefined) throw new RangeError('an inspection without its check sheet');
   return sheet.content.definition;
+}
+
+/**
+ * The inspection, with the turn of its vehicle: readings of one van are recorded and judged one after the other, so that
+ * every verdict rests on all readings, also of other checks, and no part is taken for the original one twice.
+ */
+export async function inspectionInTurn(tx: ShopTransaction, id: string): Promise<InspectionRecord> {
+  const { identity } = await requiredRecord(tx.inspections, 'inspection', id);
+  await tx.takeTurn(identity.vehicleId);
+  return requiredRecord(tx.inspections, 'inspection', id);
 }
 
 /** What stays the same while readings of one inspection are recorded and judged; read once. */
