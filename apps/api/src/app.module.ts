@@ -20,6 +20,7 @@ import { LimitsModule } from './modules/limits/limits.module.js';
 import { InstrumentsModule } from './modules/instruments/instruments.module.js';
 import { InspectionsModule } from './modules/inspections/inspections.module.js';
 import { ReadingsModule } from './modules/readings/readings.module.js';
+import { HistoryModule } from './modules/history/history.module.js';
 import { VehiclesModule } from './modules/vehicles/vehicles.module.js';
 
 /** Adapters and use cases that whoever starts the process has made, for every module to inject. */
@@ -59,6 +60,7 @@ const resources: readonly (new () => object)[] = [
   InstrumentsModule,
   InspectionsModule,
   ReadingsModule,
+  HistoryModule,
 ];
 
 /** The whole interface over the given ports: at least `CredentialLookup` and `ReadinessProbe`. */

@@ -1,6 +1,6 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { openPorts, writeKeyPrefix } from '@endfloat/api';
-import { CreateApiKeyUseCase, OpenShopUseCase, type ShopSettings } from '@endfloat/workshop';
+import { CreateApiKeyUseCase, isTimeZone, OpenShopUseCase, type ShopSettings } from '@endfloat/workshop';
 import type { RunningDatabase } from './database.module.js';
 import { SettingsError } from './settings.js';
 
@@ -24,6 +24,8 @@ export async function openShop(database: RunningDatabase, words: readonly string
     throw new SettingsError(usage);
   if (!/^[A-Z]{3}$/.test(currency))
     throw new SettingsError(`"${currency}" is no currency code of three capital letters. ${usage}`);
+  if (!isTimeZone(timeZone))
+    throw new SettingsError(`"${timeZone}" is no time zone of the IANA database. ${usage}`);
   const ports = openPorts({ url: database.apiUrl, size: 1, waitMs: 5000 });
   try {
     const { work, clock, ids } = ports;

@@ -24,4 +24,5 @@ export * from './readings/index.js';
 export * from './inspections/index.js';
 export * from './catalogue-lists/index.js';
 export * from './calculations/index.js';
+export * from './history/index.js';
 export * from './wear/index.js';

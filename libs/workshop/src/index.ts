@@ -58,4 +58,5 @@ export { evidenceLink, type EvidenceLink } from './decide/evidence.js';
 export * from './bench/catalogue-lists.js';
 export { symptomNames } from './jobs/symptom-names.js';
 export * from './calculations/index.js';
+export * from './history/index.js';
 export * from './wear/index.js';

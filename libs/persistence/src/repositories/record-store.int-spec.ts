@@ -172,6 +172,15 @@ describe.each(stores)('the store of %s', (store) => {
     });
   });
 
+  it('records none of many when one of them is there already', async () => {
+    const known = await inShop(shopId, store, (_records, tx) => samples.record(tx, store));
+    const fresh = await inShop(shopId, store, (_records, tx) => samples.make(tx, store));
+    const refused = inShop(shopId, store, (records) => records.addMany([fresh, known], later(1)));
+    await expect(refused).rejects.toMatchObject({ code: 'record.idTaken' });
+    expect(await inShop(shopId, store, (records) => records.find(fresh.id))).toBeUndefined();
+    expect(await inShop(shopId, store, (records) => records.history(known.id))).toHaveLength(1);
+  });
+
   it('finds a record by each of its columns, and by no member of the document', async () => {
     await inShop(shopId, store, async (records, tx) => {
       const { id, identity, content } = await samples.record(tx, store);

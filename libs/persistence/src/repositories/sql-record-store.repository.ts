@@ -49,7 +49,7 @@ export class SqlRecordStore<I extends object, C extends object> implements Recor
     stamp: Stamp,
   ): Promise<void> {
     if (records.length === 0) return;
-    const identity = Object.entries(this.table.identity) as [string, ColumnType][];
+    const identity = Object.entries<ColumnType>(this.table.identity);
     const columns = identity.map(([member]) =>
       records.map((record) => (record.identity as Record<string, unknown>)[member] ?? null),
     );

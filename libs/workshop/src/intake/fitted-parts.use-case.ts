@@ -110,16 +110,7 @@ export class RecordFittedPartUseCase {
     return this.work.run(caller.shopId, async (tx) => {
       await referencedRecord(tx.vehicles, 'vehicle', command.vehicleId, '/vehicleId');
       await tx.takeTurn(command.vehicleId);
-      const { componentType, position } = command.part;
-      const others = await tx.fittedParts.all({ vehicleId: command.vehicleId, componentType, position });
-      const clash = others.find((other) => other.id !== command.id && overlap(other.content, command.part));
-      if (clash !== undefined) {
-        throw new DomainError(
-          'part.alreadyFitted',
-          `Another ${componentType} is recorded at "${position}" for that time. Record its removal first, or replace it through a work line.`,
-          [{ pointer: '/fittedAt', rule: 'onePartAPlace', detail: `part ${clash.id}` }],
-        );
-      }
+      await refuseTakenPlace(tx, { id: command.id, vehicleId: command.vehicleId }, command.part);
       return addRecord(
         tx.fittedParts,
         'part',
@@ -152,18 +143,14 @@ export class CorrectFittedPartUseCase {
   ): Promise<FittedPartRecord> {
     const stamp = stampOf(this.clock, caller, command.reason);
     refuseWrongOrder(command.part, stamp.at);
-    return this.work.run(caller.shopId, (tx) =>
-      correctRecord(
-        tx.fittedParts,
-        'part',
-        {
-          id: command.id,
-          expected: command.expected,
-          content: (now: FittedPart) => ({ ...now, ...command.part }),
-        },
-        stamp,
-      ),
-    );
+    return this.work.run(caller.shopId, async (tx) => {
+      const { identity } = await requiredRecord(tx.fittedParts, 'part', command.id);
+      await tx.takeTurn(identity.vehicleId);
+      await refuseTakenPlace(tx, { id: command.id, vehicleId: identity.vehicleId }, command.part);
+      const content = (now: FittedPart) => ({ ...now, ...command.part });
+      const change = { id: command.id, expected: command.expected, content };
+      return correctRecord(tx.fittedParts, 'part', change, stamp);
+    });
   }
 }
 
@@ -228,6 +215,23 @@ function refuseWrongOrder(part: FittedPartEntry, now: string): void {
     if ((part[member] ?? '') > now)
       throw invalidInput(`/${member}`, 'past', 'Work is recorded once it is done, not before.');
   }
+}
+
+/** One part at one place at a time; whoever calls it holds the turn of the vehicle. */
+async function refuseTakenPlace(
+  tx: ShopTransaction,
+  own: { readonly id: string | undefined; readonly vehicleId: string },
+  part: FittedPartEntry,
+): Promise<void> {
+  const { componentType, position } = part;
+  const others = await tx.fittedParts.all({ vehicleId: own.vehicleId, componentType, position });
+  const clash = others.find((other) => other.id !== own.id && overlap(other.content, part));
+  if (clash === undefined) return;
+  throw new DomainError(
+    'part.alreadyFitted',
+    `Another ${componentType} is recorded at "${position}" for that time. Record its removal first, or replace it through a work line.`,
+    [{ pointer: '/fittedAt', rule: 'onePartAPlace', detail: `part ${clash.id}` }],
+  );
 }
 
 /** A life of zero, from fitting to removal at the same moment, overlaps nothing. */

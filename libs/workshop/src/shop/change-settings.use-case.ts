@@ -8,6 +8,9 @@ import type { UnitOfWork } from '../ports/unit-of-work.port.js';
 import { correctRecord, type ExpectedRevision } from '../recording/correct-record.js';
 import { requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
+import { isTimeZone } from './time-zone.js';
+
+export { isTimeZone };
 
 export type SettingsRecord = Recorded<NoReferences, ShopSettings>;
 
@@ -35,6 +38,7 @@ export class ChangeSettingsUseCase {
       const current = await requiredRecord(tx.settings, 'shop', caller.shopId);
       const settings = { ...current.content, ...change.settings };
       refuseWrongMoney(settings);
+      refuseUnknownTimeZone(settings);
       return correctRecord(
         tx.settings,
         'settings',
@@ -43,6 +47,15 @@ export class ChangeSettingsUseCase {
       );
     });
   }
+}
+
+function refuseUnknownTimeZone({ timeZone }: ShopSettings): void {
+  if (isTimeZone(timeZone)) return;
+  throw invalidInput(
+    '/timeZone',
+    'timeZone',
+    `"${timeZone}" is no time zone. Give a name of the IANA database such as Europe/Lisbon.`,
+  );
 }
 
 const amounts = ['labourRatePerHour', 'downtimeCostPerDay', 'comebackHandling'] as const;

@@ -24,7 +24,9 @@ export function refuseQuery(url: string): void {
   const names = [...new URLSearchParams(url.split('?', 2)[1] ?? '').keys()];
   if (names.length === 0) return;
   const detail = 'is no parameter of this request';
-  const faults = names.slice(0, 100).map((name) => ({ pointer: pointerTo(name), rule: 'unknownMember', detail }));
+  const faults = names
+    .slice(0, 100)
+    .map((name) => ({ pointer: pointerTo(name), rule: 'unknownMember', detail }));
   throw new HttpProblem('invalid-parameter', { faults });
 }
 
