@@ -3,7 +3,7 @@
 // test/architecture runs the same table, and plants violations to prove that it still bites.
 
 /** Rooms between workshop and metrology; neighbours that never import each other. */
-const FIRST_FLOOR = ['decision', 'diagnosis', 'wear', 'reliability', 'stock', 'catalogue'];
+const FIRST_FLOOR = ['decision', 'diagnosis', 'wear', 'reliability', 'catalogue'];
 /** Computing rooms: no node: module; npm packages only where the table lists them (pure ones). */
 const PURE = ['statistics', 'metrology', ...FIRST_FLOOR];
 /** Packages that only persistence may name; the job queue on PostgreSQL (pg-boss) is one of them. */
@@ -21,11 +21,10 @@ const ROOMS = {
   'apps/worker': { libs: ['workshop', 'contracts', 'persistence', ...PURE], npm: 'any', node: true },
   'apps/demo': { libs: ['workshop', 'persistence', ...PURE], npm: [], node: true },
   'apps/standalone': { libs: ['workshop', 'persistence'], apps: ['api', 'worker', 'demo'], npm: ['@nestjs/[^/]+', 'reflect-metadata'], node: true },
-  'libs/client': { libs: [], npm: ['openapi-fetch'] },
 };
 
 /** Front doors besides src/index.ts; each is also an entry of the package's "exports". */
-const SIDE_DOORS = ['libs/workshop/src/ports/index[.]ts', 'libs/decision/src/simulator/index[.]ts'];
+const SIDE_DOORS = ['libs/workshop/src/ports/index[.]ts'];
 
 const TEST_FILE = '[.](spec|int-spec|e2e-spec)[.]ts$';
 const NPM_TYPES = ['npm', 'npm-dev', 'npm-peer', 'npm-optional', 'npm-bundled', 'npm-no-pkg', 'npm-unknown'];
@@ -73,9 +72,6 @@ module.exports = {
     forbid('ports-know-no-use-case', 'a port names types of the computing rooms and workshop errors',
       { path: '^libs/workshop/src/ports/' },
       { path: '^libs/workshop/src/', pathNot: ['^libs/workshop/src/ports/', '[.]errors[.]ts$'] }),
-    forbid('decision-does-not-know-its-simulator', 'the simulator judges the decision code, not the reverse',
-      { path: '^libs/decision/src/', pathNot: ['^libs/decision/src/simulator/', TEST_FILE] },
-      { path: '^libs/decision/src/simulator/' }),
     forbid('apps-compute-nothing', 'apps take only types from the computing rooms; a calculation is a use case',
       { path: '^apps/', pathNot: TEST_FILE }, { path: `^libs/${any(PURE)}/`, dependencyTypesNot: ['type-only'] }),
     forbid('persistence-is-wired-in-modules-only', 'an adapter is named once, where it is bound to its port',

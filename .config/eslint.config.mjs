@@ -11,7 +11,6 @@ const PURE = [
   'reliability',
   'diagnosis',
   'decision',
-  'stock',
   'catalogue',
   'workshop',
 ];

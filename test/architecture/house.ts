@@ -4,7 +4,7 @@
  */
 const floor = ['statistics'];
 const upToMetrology = [...floor, 'metrology'];
-const middle = ['wear', 'reliability', 'diagnosis', 'decision', 'stock', 'catalogue'] as const;
+const middle = ['wear', 'reliability', 'diagnosis', 'decision', 'catalogue'] as const;
 const computing = [...upToMetrology, ...middle];
 
 export interface Room {
@@ -35,7 +35,6 @@ export const house: ReadonlyMap<string, Room> = new Map([
   lib('workshop', computing),
   lib('contracts', ['workshop', ...computing], { npm: 'class-validator' }),
   lib('persistence', ['workshop', ...computing], { npm: 'pg', node: true }),
-  lib('client', [], { npm: 'openapi-fetch' }),
   app('api', below, { npm: '@nestjs/common' }),
   app('worker', below, { npm: '@nestjs/common' }),
   app('demo', ['workshop', 'persistence', ...computing]),

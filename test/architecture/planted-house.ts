@@ -74,22 +74,22 @@ const particular: readonly Plant[] = [
   },
   {
     file: 'libs/wear/src/exports-neighbour.ts',
-    text: "export type { Thing } from '@endfloat/stock';\n",
+    text: "export type { Thing } from '@endfloat/diagnosis';\n",
     breaks: ['libs-wear-imports-only-rooms-below'],
   },
   {
     file: 'libs/wear/src/asks-for-neighbour.ts',
-    text: "export const late = () => import('@endfloat/stock');\n",
+    text: "export const late = () => import('@endfloat/diagnosis');\n",
     breaks: ['libs-wear-imports-only-rooms-below'],
   },
   {
     file: 'libs/wear/src/neighbour-in-a-spec.spec.ts',
-    text: valueOf('@endfloat/stock'),
+    text: valueOf('@endfloat/diagnosis'),
     breaks: ['libs-wear-imports-only-rooms-below'],
   },
   {
     file: 'libs/wear/src/reaches-into-neighbour.ts',
-    text: valueOf('../../stock/src/inner.js'),
+    text: valueOf('../../diagnosis/src/inner.js'),
     breaks: ['libs-wear-imports-only-rooms-below', 'enter-through-the-front-door'],
   },
   {
@@ -149,13 +149,6 @@ const particular: readonly Plant[] = [
   },
   { file: 'libs/workshop/src/ports/names-an-error.ts', text: typeOf('../thing.errors.js'), breaks: [] },
   {
-    file: 'libs/decision/src/peeks.ts',
-    text: valueOf('./simulator/index.js'),
-    breaks: ['decision-does-not-know-its-simulator'],
-  },
-  { file: 'libs/decision/src/peeks.spec.ts', text: valueOf('./simulator/index.js'), breaks: [] },
-  { file: 'apps/demo/src/plays-a-fleet.ts', text: typeOf('@endfloat/decision/simulator'), breaks: [] },
-  {
     file: 'apps/api/src/binds-an-adapter.ts',
     text: typeOf('@endfloat/persistence'),
     breaks: ['persistence-is-wired-in-modules-only'],
@@ -187,7 +180,6 @@ const soil: readonly string[] = [
   'libs/workshop/src/ports/index.ts',
   'libs/workshop/src/use-case.ts',
   'libs/workshop/src/thing.errors.ts',
-  'libs/decision/src/simulator/index.ts',
   'libs/wear/src/inner.spec.ts',
   'test/support/thing.ts',
 ];

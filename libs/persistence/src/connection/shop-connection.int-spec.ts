@@ -139,6 +139,11 @@ describe('a transaction of a shop', () => {
     await expect(kept.prisma.shop.findMany()).rejects.toThrow(/through a transaction of a shop only/);
   });
 
+  it('answers with what Prisma promised, also when nobody awaited it inside', async () => {
+    const promised = connections.inTransaction(shopId, 'READ ONLY', ({ prisma }) => prisma.shop.findMany());
+    expect(await promised).toMatchObject([{ id: shopId }]);
+  });
+
   it('cannot open another one through Prisma', async () => {
     const nested = connections.inTransaction(shopId, 'READ WRITE', async ({ prisma }) => {
       await prisma.$transaction([prisma.shop.findMany(), prisma.shop.findMany()]);
@@ -183,6 +188,16 @@ describe('a transaction that others get in the way of', () => {
     expect(runs).toBe(3);
   });
 
+  it('is run again also when Prisma is told so', async () => {
+    let runs = 0;
+    await connections.inTransaction(shopId, 'READ WRITE', async ({ prisma }) => {
+      runs += 1;
+      if (runs === 1)
+        await prisma.$queryRaw`DO $$ BEGIN RAISE EXCEPTION 'planted' USING ERRCODE = '40P01'; END $$`;
+    });
+    expect(runs).toBe(2);
+  });
+
   it('is not run again for any other fault', async () => {
     let runs = 0;
     const failing = connections.inTransaction(shopId, 'READ WRITE', ({ sql }) => {
@@ -193,35 +208,52 @@ describe('a transaction that others get in the way of', () => {
     expect(runs).toBe(1);
   });
 
-  it('is run again after a real deadlock, and both end well', async () => {
+  it('is run again after a real deadlock, through SQL and through Prisma, and both end well', async () => {
     const [first, second] = [ids.next(), ids.next()];
     await work.run(shopId, async (tx) => {
       for (const id of [first, second]) await tx.vehicles.add(id, {}, vehicle, stamp(id));
     });
     const bothHoldOne = meetingOf(2);
     let runs = 0;
-    const lockBoth = (one: string, two: string) =>
+    const lockBoth = (one: string, two: string, way: 'sql' | 'prisma') =>
       connections.inTransaction(shopId, 'READ WRITE', async (connection) => {
         runs += 1;
-        await lock(connection, one);
+        await lock(connection, one, way);
         await bothHoldOne();
-        await lock(connection, two);
-        return two;
+        await lock(connection, two, way);
+        return way;
       });
-    const ended = await Promise.all([lockBoth(first, second), lockBoth(second, first)]);
-    expect(ended).toEqual([second, first]);
+    const ended = await Promise.all([lockBoth(first, second, 'sql'), lockBoth(second, first, 'prisma')]);
+    expect(ended).toEqual(['sql', 'prisma']);
     expect(runs).toBe(3);
   });
 
-  async function lock({ sql }: ShopConnection, id: string): Promise<void> {
-    await sql.query('SELECT FROM vehicle_revision WHERE id = $1 FOR UPDATE', [id]);
+  async function lock({ sql, prisma }: ShopConnection, id: string, way: 'sql' | 'prisma'): Promise<void> {
+    if (way === 'sql') await sql.query('SELECT FROM vehicle_revision WHERE id = $1 FOR UPDATE', [id]);
+    else await prisma.$queryRaw`SELECT 1 FROM vehicle_revision WHERE id = ${id}::uuid FOR UPDATE`;
   }
+
+  it('fails alone when its connection breaks; the next one is served', async () => {
+    const broken = connections.inTransaction(shopId, 'READ WRITE', async ({ sql }) => {
+      const pid = (await sql.query<{ pid: number }>('SELECT pg_backend_pid() AS pid')).rows[0]!.pid;
+      await pool.query('SELECT pg_terminate_backend($1)', [pid]);
+      await sql.query('SELECT pg_sleep(5)');
+    });
+    await expect(broken).rejects.toThrow();
+    expect(await work.read(shopId, (tx) => tx.shops.exists())).toBe(true);
+  });
 });
 
 describe('the state that an error of the database carries', () => {
-  it('is read where there is one', async () => {
-    const dividing = connections.inTransaction(shopId, 'READ WRITE', ({ sql }) => sql.query('SELECT 1 / 0'));
-    expect(sqlState(await dividing.catch((error: unknown) => error))).toBe('22012');
+  it('is read from errors of pg and of Prisma alike', async () => {
+    const bySql = connections.inTransaction(shopId, 'READ WRITE', ({ sql }) => sql.query('SELECT 1 / 0'));
+    const byPrisma = connections.inTransaction(
+      shopId,
+      'READ WRITE',
+      ({ prisma }) => prisma.$queryRaw`SELECT 1 / 0 AS nothing`,
+    );
+    const errors = await Promise.all([bySql, byPrisma].map((each) => each.catch((error: unknown) => error)));
+    expect(errors.map(sqlState)).toEqual(['22012', '22012']);
     expect([undefined, null, 'x', new Error('x'), { code: 'ECONNREFUSED' }].map(sqlState)).toEqual(
       Array.from({ length: 5 }),
     );

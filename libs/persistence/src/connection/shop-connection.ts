@@ -44,10 +44,20 @@ export class ShopConnections {
   ): Promise<T> {
     const client = await this.pool.connect();
     let broken = false;
+    // A connection that breaks while it is held says so twice: to the statement under way, which fails, and as an
+    // event, which would end the process if nobody listened.
+    const onBreak = (): void => {
+      broken = true;
+    };
+    client.on('error', onBreak);
     try {
       // One round trip. The setting is local to the transaction, so a pooled connection never keeps a shop.
       await client.query(`BEGIN ${access}; SELECT set_config('app.shop', '${shopId}', true)`);
-      const result = await onConnection(client, () => work({ shopId, sql: client, prisma: this.prisma }));
+      const result = await onConnection(
+        client,
+        // Awaited inside: a promise of Prisma asks for its connection when it is awaited, not when it is made.
+        async () => await work({ shopId, sql: client, prisma: this.prisma }),
+      );
       await client.query('COMMIT');
       return result;
     } catch (error) {
@@ -58,6 +68,7 @@ export class ShopConnections {
       }
       throw error;
     } finally {
+      client.off('error', onBreak);
       client.release(broken);
     }
   }
@@ -68,28 +79,16 @@ export class ShopConnections {
   }
 }
 
-/** SQLSTATE of an error of pg or of Prisma's adapter. */
+/** SQLSTATE of an error of pg, or of one of Prisma, which keeps what its adapter was told in `meta`. */
 export function sqlState(error: unknown): string | undefined {
   if (typeof error !== 'object' || error === null) return undefined;
-  if (
-    'code' in error &&
-    typeof error.code === 'string' &&
-    /^[0-9A-Z]{5}$/.test(error.code) &&
-    !/^P\d{4}$/.test(error.code)
-  ) {
-    return error.code;
-  }
-  if ('cause' in error) {
-    const cause = error.cause;
-    if (
-      typeof cause === 'object' &&
-      cause !== null &&
-      'originalCode' in cause &&
-      typeof cause.originalCode === 'string'
-    ) {
-      return cause.originalCode;
-    }
-    return sqlState(cause);
-  }
-  return undefined;
+  const { code, originalCode, cause, meta } = error as Record<string, unknown>;
+  const own = [originalCode, code].find(isSqlState);
+  if (own !== undefined) return own;
+  return (
+    sqlState(cause) ?? sqlState((meta as { driverAdapterError?: unknown } | undefined)?.driverAdapterError)
+  );
 }
+
+const isSqlState = (code: unknown): code is string =>
+  typeof code === 'string' && /^[0-9A-Z]{5}$/.test(code) && !/^P\d{4}$/.test(code);

@@ -14,7 +14,11 @@ export function buildFleetReplacementsSql(
   return {
     text: `
 WITH known_vehicle AS (
-  SELECT v.id, (r.document->>'firstUsedOn')::date AS first_used_on, r.document->'observedSpans' AS spans
+  SELECT v.id, (r.document->>'firstUsedOn')::date AS first_used_on, 
+    -- no spans: seen since the vehicle was recorded
+    CASE WHEN jsonb_array_length(r.document->'observedSpans') = 0
+      THEN jsonb_build_array(jsonb_build_object('from', v.recorded_at, 'until', NULL))
+      ELSE r.document->'observedSpans' END AS spans
   FROM vehicle v
   JOIN vehicle_revision r ON r.shop_id = v.shop_id AND r.id = v.id
   WHERE v.shop_id = $1 AND r.recorded_at <= $4 AND (r.replaced_at IS NULL OR r.replaced_at > $4)

@@ -79,12 +79,16 @@ export class SqlRecordStore<I extends object, C extends object> implements Recor
     content: C,
     stamp: Stamp,
   ): Promise<'corrected' | 'changedMeanwhile' | 'notFound'> {
-    const { rowCount } = await this.connection.sql.query(
-      `UPDATE ${this.table.name}_revision SET replaced_at = $4 WHERE shop_id = $1 AND id = $2 AND revision = $3 AND replaced_at IS NULL`,
+    // Who waited for another writer was stamped before that one was: the later revision never begins before the earlier.
+    const { rows } = await this.connection.sql.query<{ replaced_at: string }>(
+      `UPDATE ${this.table.name}_revision SET replaced_at = GREATEST($4::timestamptz, recorded_at)
+       WHERE shop_id = $1 AND id = $2 AND revision = $3 AND replaced_at IS NULL RETURNING replaced_at`,
       [this.connection.shopId, id, fromRevision, stamp.at],
     );
-    if (rowCount === 1) {
-      await this.insertRevisions([{ id, revision: fromRevision + 1, content }], stamp);
+    const [replaced] = rows;
+    if (replaced !== undefined) {
+      const next = { id, revision: fromRevision + 1, content };
+      await this.insertRevisions([next], { ...stamp, at: replaced.replaced_at });
       return 'corrected';
     }
     return (await this.find(id)) === undefined ? 'notFound' : 'changedMeanwhile';

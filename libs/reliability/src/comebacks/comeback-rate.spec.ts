@@ -43,7 +43,7 @@ describe('comebackRate', () => {
     expect(rate(0, 20)).toMatchObject({ value: 0, interval: { lower: 0, upper: expect.closeTo(0.1611, 4) } });
   });
 
-  it('counts by hand: pending jobs, their comebacks and vans not seen since are in no denominator', () => {
+  it('JOB rule 10: counts by hand: pending jobs, their comebacks and vans not seen since are in no denominator', () => {
     const rate = comebackRate([
       cameBack,
       held,
