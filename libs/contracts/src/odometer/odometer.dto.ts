@@ -77,7 +77,11 @@ export class OdometerProposalResponse {
   })
   proposal!: string;
 
-  @JsonField({ description: 'The proposal itself, ready to be sent back.', maxMembers: 20 })
+  @JsonField({
+    description:
+      'The proposal itself: for a segment the body of POST /v1/vehicles/{vehicleId}/odometer-segments, else the members to correct.',
+    maxMembers: 20,
+  })
   values!: Record<string, unknown>;
 }
 

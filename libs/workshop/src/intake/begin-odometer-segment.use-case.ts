@@ -2,16 +2,14 @@ import { proposedSegment, type OdometerSegmentCause, type OdometerUnit } from '@
 import { invalidInput } from '../errors/domain.errors.js';
 import type { Clock } from '../ports/clock.port.js';
 import type { IdSource } from '../ports/id-source.port.js';
-import type { Stamp } from '../ports/record-store.port.js';
 import type { OdometerSegment, OfVehicle } from '../ports/records/vehicles.records.js';
 import type { Caller } from '../ports/roles.js';
-import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
+import type { UnitOfWork } from '../ports/unit-of-work.port.js';
 import { addRecord, type AddedRecord } from '../recording/add-record.js';
-import { correctRecord, exactly } from '../recording/correct-record.js';
 import { refuseFuture } from '../recording/happened-at.js';
 import { stampOf } from '../recording/stamp.js';
 import { visibleVehicle } from '../recording/vehicle-visibility.js';
-import { examinedEntry } from './odometer.use-case.js';
+import { reexamineFrom } from './examine-odometer.js';
 
 export interface BeginSegmentCommand {
   readonly id?: string | undefined;
@@ -41,7 +39,9 @@ export class BeginOdometerSegmentUseCase {
     refuseFuture(command.startedAt, stamp.at, '/startedAt');
     return this.work.run(caller.shopId, async (tx) => {
       await visibleVehicle(tx, caller, vehicleId, stamp.at);
-      const segments = await tx.odometerSegments.all({ vehicleId });
+      await tx.takeTurn(vehicleId);
+      // Sent again it is proposed from what was before it.
+      const segments = (await tx.odometerSegments.all({ vehicleId })).filter(({ id }) => id !== command.id);
       const earlier = (await tx.odometerEntries.all({ vehicleId }))
         .map(({ content }) => content)
         .filter(
@@ -73,26 +73,9 @@ export class BeginOdometerSegmentUseCase {
         { id: command.id ?? this.ids.next(), identity: { vehicleId }, content },
         stamp,
       );
-      await reexamine(tx, vehicleId, command.startedAt, {
-        ...stamp,
-        reason: `odometer segment: ${command.cause}`,
-      });
+      const reason = `odometer segment: ${command.cause}`;
+      if (added.created) await reexamineFrom(tx, vehicleId, command.startedAt, { ...stamp, reason });
       return added;
     });
-  }
-}
-
-async function reexamine(tx: ShopTransaction, vehicleId: string, from: string, stamp: Stamp): Promise<void> {
-  const later = (await tx.odometerEntries.all({ vehicleId }))
-    .filter(({ content }) => content.readAt >= from)
-    .sort((a, b) => a.content.readAt.localeCompare(b.content.readAt));
-  for (const entry of later) {
-    const content = await examinedEntry(tx, vehicleId, entry.id, entry.content);
-    await correctRecord(
-      tx.odometerEntries,
-      'odometer entry',
-      { id: entry.id, expected: exactly(entry.revision), content },
-      stamp,
-    );
   }
 }

@@ -1,4 +1,4 @@
-import { examineOdometerEntry, proposedSegment, type OdometerUnit } from '@endfloat/wear';
+import { proposedSegment } from '@endfloat/wear';
 import type { Clock } from '../ports/clock.port.js';
 import type { IdSource } from '../ports/id-source.port.js';
 import type { ListPage, ListPosition, Recorded, Stamp } from '../ports/record-store.port.js';
@@ -12,52 +12,17 @@ import { requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 import { mayKnowVehicle, visibleVehicle } from '../recording/vehicle-visibility.js';
 import { notFound } from '../errors/domain.errors.js';
+import {
+  examinedEntry,
+  isBackFilled,
+  odometerGroundOf,
+  reexamineFrom,
+  type OdometerEntryRecord,
+  type OdometerShown,
+} from './examine-odometer.js';
 
-export type OdometerEntryRecord = Recorded<OfVehicle, OdometerEntry>;
 export type OdometerSegmentRecord = Recorded<OfVehicle, OdometerSegment>;
-
-/** Digits as displayed; the distance is derived. */
-export interface OdometerShown {
-  readonly shown: string;
-  readonly unit: OdometerUnit;
-  readonly readAt: string;
-  readonly readBy: string | null;
-  readonly note: string | null;
-}
-
-/** Examines an entry among its neighbours: what it means as a distance, and what looks odd. Nothing is ever refused. */
-export async function examinedEntry(
-  tx: ShopTransaction,
-  vehicleId: string,
-  entryId: string,
-  shown: OdometerShown,
-): Promise<OdometerEntry> {
-  const [segments, entries, vehicle] = [
-    await tx.odometerSegments.all({ vehicleId }),
-    await tx.odometerEntries.all({ vehicleId }),
-    await tx.vehicles.find(vehicleId),
-  ];
-  const neighbours = entries.filter(({ id }) => id !== entryId).map(({ content }) => content);
-  const expected = vehicle?.content.expectedKmPerYear ?? null;
-  const found = examineOdometerEntry(
-    shown,
-    neighbours,
-    segments.map(({ content }) => content),
-    expected,
-  );
-  return {
-    ...shown,
-    distanceKm: found.distanceKm,
-    operatingHours: found.operatingHours,
-    reliable: found.reliable,
-    warnings: found.warnings.map(({ code, values, proposals }) => ({
-      code,
-      pointer: '/shown',
-      values,
-      proposals,
-    })),
-  };
-}
+export type { OdometerEntryRecord, OdometerShown };
 
 /** The first entry of a vehicle begins its first segment: what it shows is taken for the distance driven. */
 async function beginFirstSegment(
@@ -82,18 +47,22 @@ export async function recordOdometerEntry(
   stamp: Stamp,
 ): Promise<AddedRecord<OfVehicle, OdometerEntry>> {
   const id = command.id ?? ids.next();
-  const known = await tx.odometerEntries.find(id);
-  if (known === undefined) await beginFirstSegment(tx, ids, command.vehicleId, command.entry, stamp);
-  const content =
-    known === undefined
-      ? await examinedEntry(tx, command.vehicleId, id, command.entry)
-      : { ...known.content, ...command.entry };
-  return addRecord(
-    tx.odometerEntries,
-    'odometer entry',
-    { id, identity: { vehicleId: command.vehicleId }, content },
-    stamp,
-  );
+  const { vehicleId, entry } = command;
+  await tx.takeTurn(vehicleId);
+  // Sent again it is the first one, whatever was found about it since.
+  const [first] = await tx.odometerEntries.history(id);
+  if (first !== undefined) {
+    const content = { ...first.content, ...entry };
+    return addRecord(tx.odometerEntries, 'odometer entry', { id, identity: { vehicleId }, content }, stamp);
+  }
+  await beginFirstSegment(tx, ids, vehicleId, entry, stamp);
+  const ground = await odometerGroundOf(tx, vehicleId);
+  const content = examinedEntry(entry, ground, { id, looksAhead: true, settledReliable: null });
+  const record = { id, identity: { vehicleId }, content };
+  const added = await addRecord(tx.odometerEntries, 'odometer entry', record, stamp);
+  const reason = 'an entry with an earlier date came in';
+  await reexamineFrom(tx, vehicleId, entry.readAt, { ...stamp, reason }, id);
+  return added;
 }
 
 export class RecordOdometerEntryUseCase {
@@ -137,18 +106,29 @@ export class CorrectOdometerEntryUseCase {
     },
   ): Promise<OdometerEntryRecord> {
     const stamp = stampOf(this.clock, caller, command.reason);
-    refuseFuture(command.entry.readAt, stamp.at, '/readAt');
+    const { id, entry, reliable } = command;
+    refuseFuture(entry.readAt, stamp.at, '/readAt');
     return this.work.run(caller.shopId, async (tx) => {
-      const before = await requiredRecord(tx.odometerEntries, 'odometer entry', command.id);
-      const { vehicleId } = before.identity;
-      const content = await examinedEntry(tx, vehicleId, command.id, command.entry);
-      const settled = command.reliable === null ? content : { ...content, reliable: command.reliable };
-      return correctRecord(
+      const { identity, content: before } = await requiredRecord(
         tx.odometerEntries,
         'odometer entry',
-        { id: command.id, expected: command.expected, content: settled },
-        stamp,
+        command.id,
       );
+      const { vehicleId } = identity;
+      await tx.takeTurn(vehicleId);
+      const ground = await odometerGroundOf(tx, vehicleId);
+      const found = examinedEntry(entry, ground, { id, looksAhead: true, settledReliable: reliable });
+      const isMoved = entry.readAt !== before.readAt;
+      const content =
+        isMoved || isBackFilled(before)
+          ? found
+          : { ...found, warnings: found.warnings.filter(({ code }) => code !== 'backFilled') };
+      const change = { id, expected: command.expected, content };
+      const record = await correctRecord(tx.odometerEntries, 'odometer entry', change, stamp);
+      const from = entry.readAt < before.readAt ? entry.readAt : before.readAt;
+      const reason = 'an entry with an earlier date was corrected';
+      await reexamineFrom(tx, vehicleId, from, { ...stamp, reason }, id);
+      return record;
     });
   }
 }

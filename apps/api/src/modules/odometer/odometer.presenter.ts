@@ -34,8 +34,15 @@ export function presentOdometerEntry(record: OdometerEntryRecord): OdometerEntry
   };
 }
 
+/** A segment is offered as the body that begins it; a rollover is reckoned from what was before it. */
 function presentProposal({ kind, ...values }: OdometerProposal): OdometerProposalResponse {
-  return { proposal: kind, values };
+  if (!('segment' in values)) return { proposal: kind, values };
+  const { cause, startedAt, rawAtStart, unit, digits, offsetKm } = values.segment;
+  const distanceKm = cause === 'rollover' ? null : offsetKm;
+  return {
+    proposal: kind,
+    values: { cause, startedAt, shown: rawAtStart, unit, digits, distanceKm, note: null },
+  };
 }
 
 export function presentOdometerSegment(record: OdometerSegmentRecord): OdometerSegmentResponse {

@@ -60,6 +60,8 @@ export interface OdometerEntry {
   readonly distanceKm: string | null;
   /** false until a person settled a contradiction */
   readonly reliable: boolean;
+  /** what a person said about its reliability; absent or null: nobody has, it goes by the rules */
+  readonly settledReliable?: boolean | null;
   readonly readBy: string | null;
   /** read by hours where the display counts hours */
   readonly operatingHours: string | null;
