@@ -7,6 +7,7 @@ import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { addRecord, type AddedRecord } from '../recording/add-record.js';
 import { correctRecord, exactly, type ExpectedRevision } from '../recording/correct-record.js';
+import { refuseFuture } from '../recording/happened-at.js';
 import { referencedRecord, requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 import { mayKnowVehicle, vehiclesOf, visibleVehicle } from '../recording/vehicle-visibility.js';
@@ -212,8 +213,8 @@ function refuseWrongOrder(part: FittedPartEntry, now: string): void {
     throw invalidInput('/removedAt', 'order', 'A part cannot be removed before it was fitted.');
   }
   for (const member of ['fittedAt', 'removedAt'] as const) {
-    if ((part[member] ?? '') > now)
-      throw invalidInput(`/${member}`, 'past', 'Work is recorded once it is done, not before.');
+    const at = part[member];
+    if (at !== null) refuseFuture(at, now, `/${member}`);
   }
 }
 

@@ -4,8 +4,8 @@ import type { Recorded } from '../ports/record-store.port.js';
 import type { OfVehicle, VehicleOwnership } from '../ports/records/vehicles.records.js';
 import type { Caller } from '../ports/roles.js';
 import type { UnitOfWork } from '../ports/unit-of-work.port.js';
-import { invalidInput } from '../errors/domain.errors.js';
 import { addRecord, type AddedRecord } from '../recording/add-record.js';
+import { refuseFuture } from '../recording/happened-at.js';
 import { referencedRecord, requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 
@@ -32,12 +32,7 @@ export class TransferVehicleUseCase {
     },
   ): Promise<AddedRecord<OfVehicle, VehicleOwnership>> {
     const stamp = stampOf(this.clock, caller);
-    if (command.fromAt > stamp.at)
-      throw invalidInput(
-        '/fromAt',
-        'past',
-        'An owner is recorded once the vehicle has changed hands, not before.',
-      );
+    refuseFuture(command.fromAt, stamp.at, '/fromAt');
     return this.work.run(caller.shopId, async (tx) => {
       await requiredRecord(tx.vehicles, 'vehicle', command.vehicleId);
       await referencedRecord(tx.customers, 'customer', command.customerId, '/customerId');

@@ -47,8 +47,8 @@ export class RecordCustomerUseCase {
     const stamp = stampOf(this.clock, caller);
     const id = command.id ?? this.ids.next();
     return this.work.run(caller.shopId, async (tx) => {
-      const known = await tx.customers.find(id);
-      // A customer sent twice keeps the contact of the first time, unless it was another one.
+      // A customer sent twice keeps the contact of the first time, whatever was corrected since.
+      const [known] = await tx.customers.history(id);
       const sameContact =
         known !== undefined &&
         sameContent((await viewOf(tx, known)).contact, contactOf(command.customer.contact));
