@@ -1,5 +1,6 @@
 import { DomainError, notFound } from '../errors/domain.errors.js';
 import type { Recorded, RecordStore, Stamp } from '../ports/record-store.port.js';
+import { sameContent } from '../ports/same-content.js';
 
 /** Which revision the caller made the change from: one of those seen, or whichever is current. */
 export type ExpectedRevision =
@@ -8,6 +9,17 @@ export type ExpectedRevision =
 /** The expectation of code that has just read the record in the same transaction. */
 export function exactly(revision: number): ExpectedRevision {
   return { kind: 'oneOf', versions: new Set([revision]) };
+}
+
+/** A patch from the current revision that says what is so already: nothing is recorded for it. */
+export function changesNothing<I extends object, C extends object>(
+  now: Recorded<I, C>,
+  expected: ExpectedRevision,
+  content: C,
+): boolean {
+  return (
+    (expected.kind === 'any' || expected.versions.has(now.revision)) && sameContent(now.content, content)
+  );
 }
 
 function changedMeanwhile(what: string): DomainError {

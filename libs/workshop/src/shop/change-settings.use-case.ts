@@ -5,7 +5,7 @@ import type { Recorded } from '../ports/record-store.port.js';
 import type { NoReferences, ShopSettings } from '../ports/records/shop.records.js';
 import type { Caller } from '../ports/roles.js';
 import type { UnitOfWork } from '../ports/unit-of-work.port.js';
-import { correctRecord, type ExpectedRevision } from '../recording/correct-record.js';
+import { changesNothing, correctRecord, type ExpectedRevision } from '../recording/correct-record.js';
 import { requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 import { isTimeZone } from './time-zone.js';
@@ -39,6 +39,7 @@ export class ChangeSettingsUseCase {
       const settings = { ...current.content, ...change.settings };
       refuseWrongMoney(settings);
       refuseUnknownTimeZone(settings);
+      if (changesNothing(current, change.expected, settings)) return current;
       return correctRecord(
         tx.settings,
         'settings',

@@ -7,7 +7,7 @@ import type { NoReferences, ShopUser } from '../ports/records/shop.records.js';
 import type { Caller, ShopRole } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { addRecord, type AddedRecord } from '../recording/add-record.js';
-import { correctRecord, type ExpectedRevision } from '../recording/correct-record.js';
+import { changesNothing, correctRecord, type ExpectedRevision } from '../recording/correct-record.js';
 import { referencedRecord, requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 
@@ -53,6 +53,7 @@ export class ChangeUserUseCase {
       const current = await requiredRecord(tx.users, 'user', command.id);
       const user = { ...current.content, ...command.user };
       await refuseMixedUser(tx, user);
+      if (changesNothing(current, command.expected, user)) return current;
       return correctRecord(
         tx.users,
         'user',
