@@ -25,7 +25,7 @@ export class ReportedValueDto {
   @TextField({ description: 'Decimal text.', max: 40, example: '0.21' })
   value!: string;
 
-  @TextField({ description: 'Unit (UCUM), a currency, or 1.', max: 20, example: 'mm' })
+  @TextField({ description: 'Unit (UCUM), a currency, or 1.', max: 40, example: 'mm' })
   unit!: string;
 }
 

@@ -5,7 +5,7 @@ import {
   type AssessmentOccasion,
   type OptionAction,
 } from '@endfloat/decision';
-import { currencyCodes } from '@endfloat/metrology';
+import { currencyCodes, unitCodes, type UnitCode } from '@endfloat/metrology';
 import {
   DecimalField,
   EnumField,
@@ -28,8 +28,14 @@ export class PreviewCharacteristicDto {
   @TextField({ description: 'Its id.', max: 64, example: 'shaft-radial-play-lower' })
   characteristicId!: string;
 
-  @TextField({ description: 'Unit of all sizes in the request.', max: 20, example: 'mm' })
-  unit!: string;
+  @EnumField({
+    description: 'Unit of all sizes in the request.',
+    values: unitCodes,
+    enumName: 'UnitCode',
+    open: true,
+    example: 'mm',
+  })
+  unit!: UnitCode;
 
   @EnumField({
     description: 'Which way it goes as it wears.',
