@@ -17,6 +17,7 @@ import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js'
 import { addRecord, type AddedRecord } from '../recording/add-record.js';
 import { againWhenTaken } from '../recording/again-when-taken.js';
 import { refuseFuture } from '../recording/happened-at.js';
+import { keptName } from '../recording/kept-name.js';
 import { requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 import { ownerOf } from '../recording/vehicle-visibility.js';
@@ -134,7 +135,7 @@ export class RecordConsentUseCase {
     const stamp = stampOf(this.clock, caller);
     const id = command.id ?? this.ids.next();
     refuseFuture(command.consent.answeredAt, stamp.at, '/answeredAt');
-    return this.work.run(caller.shopId, async (tx) => {
+    const record = async (tx: ShopTransaction): Promise<AddedRecord<ConsentIdentity, Consent>> => {
       const job = await requiredRecord(tx.jobs, 'job', command.jobId);
       const estimates = await tx.estimates.all({ jobId: command.jobId });
       const estimate = estimates.find((each) => each.id === command.estimateId);
@@ -155,8 +156,10 @@ export class RecordConsentUseCase {
           ],
         );
       }
-      const personalRecordId =
-        known?.content.personalRecordId ?? (command.name === null ? null : this.ids.next());
+      const isSameName =
+        known !== undefined && (await keptName(tx, known.content.personalRecordId)) === command.name;
+      const newRecordId = command.name === null ? null : this.ids.next();
+      const personalRecordId = isSameName ? known.content.personalRecordId : newRecordId;
       const content = { ...command.consent, personalRecordId };
       const identity = { jobId: command.jobId, estimateId: command.estimateId };
       const added = await addRecord(tx.consents, 'consent', { id, identity, content }, stamp);
@@ -171,7 +174,8 @@ export class RecordConsentUseCase {
         await tx.personal.add({ ...personal, recordedAt: stamp.at }, stamp.by);
       }
       return added;
-    });
+    };
+    return againWhenTaken(() => this.work.run(caller.shopId, record));
   }
 }
 

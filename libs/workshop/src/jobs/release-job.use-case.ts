@@ -6,7 +6,9 @@ import type { OfJob, Release, UnsafeHandover } from '../ports/records/jobs.recor
 import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { addRecord, type AddedRecord } from '../recording/add-record.js';
+import { againWhenTaken } from '../recording/again-when-taken.js';
 import { refuseFuture } from '../recording/happened-at.js';
+import { keptName } from '../recording/kept-name.js';
 import { referencedRecord, requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 import { ownerOf } from '../recording/vehicle-visibility.js';
@@ -162,10 +164,10 @@ export class HandOverUnrepairedUseCase {
   execute(caller: Caller, command: HandOverUnrepairedCommand): Promise<AddedRecord<OfJob, UnsafeHandover>> {
     const stamp = stampOf(this.clock, caller);
     refuseFuture(command.handedOverAt, stamp.at, '/handedOverAt');
-    return this.work.run(caller.shopId, async (tx) => {
+    const id = command.id ?? this.ids.next();
+    const handOver = async (tx: ShopTransaction): Promise<AddedRecord<OfJob, UnsafeHandover>> => {
       const job = await requiredRecord(tx.jobs, 'job', command.jobId);
       const { vehicleId } = job.identity;
-      const id = command.id ?? this.ids.next();
       const known = await tx.unsafeHandovers.find(id);
       if (known === undefined) {
         const state = jobState(await courseOf(tx, command.jobId));
@@ -181,7 +183,9 @@ export class HandOverUnrepairedUseCase {
           'No dangerous finding is open on this van. Release the job instead, once its proof is complete.',
         );
       }
-      const personalRecordId = known?.content.personalRecordId ?? this.ids.next();
+      const isSameName =
+        known !== undefined && (await keptName(tx, known.content.personalRecordId)) === command.name;
+      const personalRecordId = (isSameName ? known.content.personalRecordId : null) ?? this.ids.next();
       const content: UnsafeHandover = {
         handedOverAt: command.handedOverAt,
         personalRecordId,
@@ -211,6 +215,7 @@ export class HandOverUnrepairedUseCase {
         });
       }
       return added;
-    });
+    };
+    return againWhenTaken(() => this.work.run(caller.shopId, handOver));
   }
 }

@@ -6,6 +6,7 @@ import type { Customer, NoReferences, PersonalRecord } from '../ports/records/sh
 import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { addRecord } from '../recording/add-record.js';
+import { againWhenTaken } from '../recording/again-when-taken.js';
 import { correctRecord, type ExpectedRevision } from '../recording/correct-record.js';
 import { requiredRecord } from '../recording/required-record.js';
 import { sameContent } from '../ports/same-content.js';
@@ -46,7 +47,7 @@ export class RecordCustomerUseCase {
   ): Promise<CustomerView & { readonly created: boolean }> {
     const stamp = stampOf(this.clock, caller);
     const id = command.id ?? this.ids.next();
-    return this.work.run(caller.shopId, async (tx) => {
+    const record = async (tx: ShopTransaction): Promise<CustomerView & { readonly created: boolean }> => {
       // A customer sent twice keeps the contact of the first time, whatever was corrected since.
       const [known] = await tx.customers.history(id);
       const sameContact =
@@ -57,7 +58,8 @@ export class RecordCustomerUseCase {
       const added = await addRecord(tx.customers, 'customer', { id, identity: {}, content }, stamp);
       if (added.created) await addContact(tx, id, personalRecordId, command.customer.contact, stamp);
       return { ...(await viewOf(tx, added.record)), created: added.created };
-    });
+    };
+    return againWhenTaken(() => this.work.run(caller.shopId, record));
   }
 }
 
