@@ -33,10 +33,15 @@ describe('wear', () => {
     return body.characteristics[0];
   };
 
-  const fit = async (vehicleId: string, fittedKm: string | null, fittedAt: string | null) => {
+  const fit = async (
+    vehicleId: string,
+    fittedKm: string | null,
+    fittedAt: string | null,
+    componentType = 'throttle-housing',
+  ) => {
     const made = await post('/v1/fitted-parts', {
       vehicleId,
-      componentType: 'throttle-housing',
+      componentType,
       position: 'intake',
       condition: fittedAt === null ? 'original' : 'used',
       fittedAt,
@@ -186,6 +191,15 @@ describe('wear', () => {
         trend: { kind: 'insufficientData', of: 'points', needed: 1, got: 0 },
         chance: { kind: 'noTrend' },
       });
+    });
+
+    it('of a kind the shop has told nothing about has no characteristics, and refuses nothing of its vehicle', async () => {
+      const vehicleId = await bench.van();
+      const pump = await fit(vehicleId, null, null, 'coolant-pump');
+      const alone = await get(`/v1/fitted-parts/${pump}/wear`);
+      expect([alone.status, alone.body.characteristics]).toEqual([200, []]);
+      const all = await get(`/v1/vehicles/${vehicleId}/wear`);
+      expect([all.status, all.body.parts.length]).toEqual([200, 1]);
     });
 
     it('is told as it was known at an earlier moment', async () => {

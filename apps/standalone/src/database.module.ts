@@ -9,6 +9,9 @@ import {
 } from '@endfloat/persistence';
 import type { ProcessSettings } from './settings.js';
 
+/** A young database learns the size of its tables soon: without that it plans joins of thousands of rows badly. */
+const serverSettings = { autovacuum_naptime: '10s' };
+
 const projectFolder = fileURLToPath(new URL('../../..', import.meta.url));
 
 export interface RunningDatabase {
@@ -50,7 +53,12 @@ export async function openDatabase(
     return { ...urls, notes: urls.warnings, dataFolder: undefined, stop: () => Promise.resolve() };
   }
   const dataFolder = dataFolderOf(settings) ?? '';
-  const database = await startEmbeddedDatabase({ dataFolder, startedFrom: projectFolder, onLost });
+  const database = await startEmbeddedDatabase({
+    dataFolder,
+    startedFrom: projectFolder,
+    onLost,
+    settings: serverSettings,
+  });
   const notes = database.adopted
     ? ['The database of an earlier start that was killed was taken over; nothing acknowledged is lost.']
     : [];

@@ -8,7 +8,7 @@ import { requiredRecord } from '../recording/required-record.js';
 import { mayKnowVehicle, visibleVehicle } from '../recording/vehicle-visibility.js';
 import { settingsOf } from '../shop/open-shop.use-case.js';
 import { gatherFleetWear, modelOf, type FleetWear } from './fleet-wear.js';
-import { unknownCharacteristic, wearCasesOf, type WearCase } from './wear-case.js';
+import { unknownCharacteristic, wearCasesIfKnown, type WearCase } from './wear-case.js';
 import { wearSeriesOf } from './wear-series.js';
 import { wearViewOf, type VehicleDistances, type WearUntil, type WearView } from './wear-view.js';
 import { daysBetween } from './yearly-distance.js';
@@ -113,7 +113,7 @@ async function wearOfParts(
   const wear = new Map<string, CharacteristicWear[]>(parts.map(({ id }) => [id, []]));
   for (const componentType of [...new Set(parts.map(({ content }) => content.componentType))].sort()) {
     const ofType = parts.filter(({ content }) => content.componentType === componentType);
-    for (const found of await wearCasesOf(tx, componentType, characteristic, asOf)) {
+    for (const found of (await wearCasesIfKnown(tx, componentType, characteristic, asOf)) ?? []) {
       const series = await wearSeriesOf(tx, ofType, found, asOf);
       const hasPoints = series.some(({ points }) => points.length > 0);
       const fleet = hasPoints ? await gatherFleetWear(tx, found, asOf) : null;

@@ -45,14 +45,20 @@ export async function wearCasesOf(
   characteristicId: string | undefined,
   asOf: string | undefined,
 ): Promise<readonly WearCase[]> {
+  const found = await wearCasesIfKnown(tx, componentTypeId, characteristicId, asOf);
+  if (found !== null) return found;
+  throw invalidInput('/componentType', 'reference', `This shop knows no kind of part "${componentTypeId}".`);
+}
+
+/** The same; null where the shop has recorded parts of that kind without saying what can be measured on them. */
+export async function wearCasesIfKnown(
+  tx: ShopTransaction,
+  componentTypeId: string,
+  characteristicId: string | undefined,
+  asOf: string | undefined,
+): Promise<readonly WearCase[] | null> {
   const type = (await componentTypesOf(tx, asOf)).findLast(({ id }) => id === componentTypeId);
-  if (type === undefined) {
-    throw invalidInput(
-      '/componentType',
-      'reference',
-      `This shop knows no kind of part "${componentTypeId}".`,
-    );
-  }
+  if (type === undefined) return null;
   const sheets = await latestSheets(tx, asOf);
   const shopLimits = (await tx.shopLimits.all({}, asOf)).map(({ content }) => content.limit);
   return type.characteristics
