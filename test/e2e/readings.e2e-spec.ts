@@ -225,11 +225,203 @@ describe('readings', () => {
       grade: 'pass',
       provisional: false,
     });
-    const edge = await bench.read(inspectionId, 'idle-switch-closing-point', blades('0.06', '0.05'));
-    expect(against(edge, 'idle-switch-closing-point-window')).toMatchObject({
-      outcome: 'notJudged',
-      reason: 'contradictoryPair',
+  });
+
+  it('refuses a pair that is closed at a blade not thinner than the one at which it is open, and says what to do', async () => {
+    const inspectionId = await ready();
+    for (const [closed, open] of [
+      ['0.06', '0.05'],
+      ['0.07', '0.07'],
+    ] as const) {
+      const refused = await bench.read(inspectionId, 'idle-switch-closing-point', blades(closed, open));
+      expect([refused.status, refused.body.errors]).toEqual([
+        422,
+        [
+          {
+            pointer: '/result/smallestOpen',
+            rule: 'largerThanClosed',
+            detail: expect.stringContaining('read both again'),
+          },
+        ],
+      ]);
+    }
+  });
+
+  it('refuses a blade that is not in the set it was taken with, and names the blades of the set', async () => {
+    const inspectionId = await ready();
+    const taken = { instrumentId: bench.bladesId };
+    const pair = blades('0.06', '0.10');
+    const refused = await bench.read(inspectionId, 'idle-switch-closing-point', pair, taken);
+    expect([refused.status, refused.body.errors]).toEqual([
+      422,
+      [
+        {
+          pointer: '/result/largestClosed',
+          rule: 'bladeOfSet',
+          detail: expect.stringContaining('0.05 mm, 0.07 mm, 0.10 mm'),
+        },
+      ],
+    ]);
+    const set = await bench.api.call('POST', `/v1/inspections/${inspectionId}/reading-sets`, {
+      as: bench.technician,
+      body: {
+        readings: [
+          {
+            checkId: 'idle-switch-closing-point',
+            phase: 'asFound',
+            position: null,
+            place: null,
+            result: blades('0.05', '0.09'),
+            instrumentId: bench.bladesId,
+            takenAt: bench.clock.now(),
+            conditions: {},
+            note: null,
+          },
+        ],
+      },
     });
+    expect([set.status, set.body.errors[0].pointer]).toEqual([422, '/readings/0/result/smallestOpen']);
+    // 70 um is the blade of 0.07 mm by another name.
+    const micrometres = { kind: 'bladePair', largestClosed: '70', smallestOpen: '100', unit: 'um' };
+    const fine = await bench.read(inspectionId, 'idle-switch-closing-point', micrometres, taken);
+    expect(fine.status).toBe(201);
+  });
+
+  it('takes readings and inspections by people of the workshop only: a fleet manager or an auditor measures nothing', async () => {
+    const inspectionId = await ready();
+    const customer = await bench.api.call('POST', '/v1/customers', {
+      as: bench.shop.owner,
+      body: {
+        kind: 'fleetOperator',
+        contact: { name: 'Brindlewick Vans' },
+        downtimeCostPerDay: null,
+        planningDistanceKm: null,
+      },
+    });
+    const outsiders = [
+      await bench.shop.user(['fleetManager'], customer.body.id),
+      await bench.shop.user(['auditor']),
+    ];
+    for (const { id } of outsiders) {
+      const refused = await bench.read(inspectionId, lower, millimetres('0.05'), { measuredBy: id });
+      expect([refused.status, refused.body.errors[0].pointer, refused.body.errors[0].rule]).toEqual([
+        422,
+        '/measuredBy',
+        'staffOnly',
+      ]);
+      const begun = await bench.api.call('POST', '/v1/inspections', {
+        as: bench.technician,
+        body: {
+          vehicleId: await bench.van(),
+          jobId: null,
+          checkSheetId: bench.sheetId,
+          startedAt: bench.clock.now(),
+          technicianId: id,
+        },
+      });
+      expect([begun.status, begun.body.errors[0].pointer]).toEqual([422, '/technicianId']);
+    }
+    const parts = await bench.shop.user(['parts']);
+    const fine = await bench.read(inspectionId, lower, millimetres('0.05'), { measuredBy: parts.id });
+    expect([fine.status, fine.body.measuredBy]).toEqual([201, parts.id]);
+  });
+
+  it('withdraws a reading of the wrong van: verdict, next check and trend do without it, the history shows it, a correction brings it back', async () => {
+    const inspectionId = await ready();
+    const first = await measured('0.05', inspectionId);
+    bench.clock.moveOn(60_000);
+    const wrong = await measured('0.95', inspectionId);
+    expect(against(wrong, wear)).toMatchObject({ count: 2 });
+    const url = `/v1/readings/${wrong.body.id}`;
+    const withdraw = (ifMatch?: string) =>
+      bench.api.call('POST', `${url}/withdrawals`, {
+        as: bench.technician,
+        body: { reason: 'read on the van beside it' },
+        ...(ifMatch === undefined ? {} : { ifMatch }),
+      });
+    expect((await withdraw()).status).toBe(428);
+    const before = bench.clock.now();
+    bench.clock.moveOn(60_000);
+    const taken = await withdraw('"1"');
+    expect([taken.status, taken.body.version, taken.body.withdrawn, taken.body.trendWorthy]).toEqual([
+      201,
+      2,
+      true,
+      false,
+    ]);
+    expect(taken.body.judgement.advisedReadingsLeft).toBe(2);
+    expect(against(taken, wear)).toMatchObject({
+      outcome: 'inside',
+      count: 1,
+      value: { value: '0.05', unit: 'mm' },
+      readingIds: [first.body.id],
+    });
+    expect((await withdraw('"2"')).status).toBe(409);
+    const checks = await bench.checks(inspectionId);
+    expect(checks[lower]?.state).toBe('passed');
+    const partWear = await bench.api.call(
+      'GET',
+      `/v1/fitted-parts/${wrong.body.fittedPartId}/wear?characteristic=shaft-radial-play-lower`,
+      { as: bench.technician },
+    );
+    const [series] = partWear.body.characteristics[0].series;
+    expect([series.readings, series.leftOut]).toEqual([
+      0,
+      [
+        { readingId: first.body.id, reason: 'distanceUnknown' },
+        { readingId: wrong.body.id, reason: 'withdrawn' },
+      ],
+    ]);
+    const revisions = await bench.api.call('GET', `${url}/revisions`, { as: bench.technician });
+    expect(
+      revisions.body.items.map((each: { withdrawn: boolean; reason: string | null }) => [
+        each.withdrawn,
+        each.reason,
+      ]),
+    ).toEqual([
+      [false, null],
+      [true, 'read on the van beside it'],
+    ]);
+    const then = await bench.api.call('GET', `${url}?asOf=${before}`, { as: bench.technician });
+    expect(then.body.withdrawn).toBe(false);
+    const { body } = wrong;
+    const back = await bench.api.call('POST', `${url}/corrections`, {
+      as: bench.technician,
+      ifMatch: '"2"',
+      body: {
+        checkId: body.checkId,
+        phase: body.phase,
+        position: body.position,
+        place: body.place,
+        result: body.result,
+        instrumentId: body.instrumentId,
+        measuredBy: body.measuredBy,
+        takenAt: body.takenAt,
+        conditions: body.conditions,
+        note: null,
+        valueConfirmed: true,
+        reason: 'it was this van after all',
+      },
+    });
+    expect([back.status, back.body.withdrawn]).toEqual([201, false]);
+    expect(against(back, wear)).toMatchObject({ count: 2 });
+  });
+
+  it('leaves no verdict on a check whose only reading was withdrawn', async () => {
+    const inspectionId = await ready();
+    const only = await measured('0.35', inspectionId);
+    expect(against(only, wear).outcome).toBe('outside');
+    const taken = await bench.api.call('POST', `/v1/readings/${only.body.id}/withdrawals`, {
+      as: bench.technician,
+      body: { reason: 'wrong part' },
+      ifMatch: '"1"',
+    });
+    expect(against(taken, wear)).toMatchObject({
+      outcome: 'notJudged',
+      reason: 'noReadings',
+      readingIds: [],
+    });
+    expect((await bench.checks(inspectionId))[lower]?.state).toBe('open');
   });
 
   it('JOB rule 6: a shaft that works a correctly set switch outranks good numbers', async () => {

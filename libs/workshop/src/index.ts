@@ -38,6 +38,7 @@ export * from './bench/instrument-verdicts.use-case.js';
 export * from './bench/inspections.use-case.js';
 export * from './bench/record-readings.use-case.js';
 export * from './bench/correct-reading.use-case.js';
+export * from './bench/withdraw-reading.use-case.js';
 export * from './bench/find-readings.use-case.js';
 export * from './bench/evaluate-reading.use-case.js';
 export * from './bench/next-check.use-case.js';

@@ -171,6 +171,12 @@ export class CorrectReadingRequest extends ReadingContent {
   reason!: string;
 }
 
+/** Why a reading is taken back. */
+export class WithdrawReadingRequest {
+  @ReasonField()
+  reason!: string;
+}
+
 /** What the readings of the check say so far. */
 export class ReadingJudgementDto {
   @ListField({ description: 'Verdicts, one for each limit.', max: 200, type: () => VerdictResponse })
@@ -225,6 +231,12 @@ export class ReadingResponse extends JoinTypes(RecordedResponse, ReadingContent)
     type: () => ExpectedRangeDto,
   })
   expectedRange!: ExpectedRangeDto | null;
+
+  @FlagField({
+    description:
+      'Taken back, e.g. read on the wrong van or part: it stays in the history and counts for nothing; the revision says why.',
+  })
+  withdrawn!: boolean;
 
   @FlagField({
     description:

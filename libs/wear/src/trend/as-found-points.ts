@@ -18,6 +18,8 @@ export interface PartReading {
   readonly instrumentId: string | null;
   /** standard uncertainty of the instrument's bias; null: unknown */
   readonly biasU: number | null;
+  /** taken back: it was of another part, or of nothing */
+  readonly withdrawn?: boolean | undefined;
   /** implausible and not confirmed */
   readonly awaitingConfirmation?: boolean | undefined;
 }
@@ -29,6 +31,7 @@ export const notTrendableReasons = [
   'distanceUnknown',
   'instrumentUnknown',
   'uncertaintyUnknown',
+  'withdrawn',
 ] as const;
 export type NotTrendableReason = (typeof notTrendableReasons)[number];
 
@@ -38,6 +41,7 @@ export interface AsFoundPoints {
 }
 
 function notTrendable(reading: PartReading): NotTrendableReason | null {
+  if (reading.withdrawn === true) return 'withdrawn';
   if (reading.phase === 'asLeft') return 'asLeft';
   if (reading.awaitingConfirmation === true) return 'awaitingConfirmation';
   if (reading.kmSinceFitted === null) return 'distanceUnknown';
@@ -64,7 +68,8 @@ function pointOf(readings: readonly PartReading[]): WearPoint {
 
 /**
  * Points of a trend: the mean of each inspection's as-found readings by one instrument. As-left readings, readings without
- * distance, instrument or uncertainty, and readings that still await confirmation are left out, each with its reason.
+ * distance, instrument or uncertainty, readings that still await confirmation and those taken back are left out, each with
+ * its reason.
  *
  * u² = mean(repeatU²) / n + mean(setupU²): repeats average out, the set-up does not.
  *

@@ -53,7 +53,7 @@ export class CorrectReadingUseCase {
       );
     }
     const ground = await groundOf(tx, inspection);
-    const situation = await ReadingSituation.of(tx, this.ids, ground, [entry]);
+    const situation = await ReadingSituation.of(tx, this.ids, ground, [entry], before.content.measuredBy);
     const read = situation.readingOf(entry, stamp.at, '');
     const content = { ...read, valueConfirmed: read.valueConfirmed || command.valueConfirmed };
     await situation.writeNewParts(tx, { at: stamp.at, by: stamp.by });

@@ -18,6 +18,7 @@ import {
 } from '../recording/vehicle-visibility.js';
 import { checkProgress, type CheckProgress } from './check-progress.js';
 import { checkOf } from './entered-reading.js';
+import { counts } from './judging/bench-case.js';
 import {
   groundOf,
   inspectionInTurn,
@@ -26,6 +27,7 @@ import {
   type InspectionRecord,
 } from './judging/gather-bench-case.js';
 import { judgeAndStore } from './judging/judge-and-store.js';
+import { refuseForeignHands, rolesOfPeople } from './who-may-measure.js';
 
 export interface RecordInspectionCommand {
   readonly id?: string | undefined;
@@ -63,7 +65,7 @@ export class RecordInspectionUseCase {
         identity: { vehicleId, jobId, checkSheetId },
         content: inspection,
       };
-      await refuseUnknown(tx, record.identity, inspection);
+      await refuseUnknown(tx, record.identity, inspection, null);
       return addRecord(tx.inspections, 'inspection', record, stamp);
     });
   }
@@ -90,7 +92,7 @@ export class CorrectInspectionUseCase {
     refuseFuture(command.inspection.startedAt, stamp.at, '/startedAt');
     return this.work.run(caller.shopId, async (tx) => {
       const before = await inspectionInTurn(tx, command.id);
-      await refuseUnknown(tx, before.identity, command.inspection);
+      await refuseUnknown(tx, before.identity, command.inspection, before.content.technicianId);
       const change = { id: command.id, expected: command.expected, content: command.inspection };
       const record = await correctRecord(tx.inspections, 'inspection', change, stamp);
       await judgeAndStore(tx, this.ids, await groundOf(tx, record), {
@@ -106,9 +108,14 @@ async function refuseUnknown(
   tx: ShopTransaction,
   identity: InspectionIdentity,
   inspection: Inspection,
+  namedBefore: string | null,
 ): Promise<void> {
-  if (inspection.technicianId !== null)
-    await referencedRecord(tx.users, 'user', inspection.technicianId, '/technicianId');
+  if (inspection.technicianId !== null && inspection.technicianId !== namedBefore)
+    refuseForeignHands(
+      await rolesOfPeople(tx, [inspection.technicianId]),
+      inspection.technicianId,
+      '/technicianId',
+    );
   const sheet = await referencedRecord(tx.checkSheets, 'check sheet', identity.checkSheetId, '/checkSheetId');
   for (const member of ['asFoundNotTaken', 'notDone'] as const) {
     inspection[member].forEach(({ checkId }, index) =>
@@ -201,7 +208,7 @@ export async function progressOf(
   const { notDone, asFoundNotTaken } = inspection.content;
   const checks = checkProgress({
     sheet,
-    readings: await tx.readings.all({ inspectionId: inspection.id }, asOf),
+    readings: (await tx.readings.all({ inspectionId: inspection.id }, asOf)).filter(counts),
     verdicts: await tx.verdicts.all({ inspectionId: inspection.id }, asOf),
     works: await worksOf(tx, inspection.identity.jobId, asOf),
     notDone,

@@ -4,11 +4,14 @@ import type { IdSource } from '../ports/id-source.port.js';
 import type { Stamp } from '../ports/record-store.port.js';
 import type { Instrument, Reading } from '../ports/records/bench.records.js';
 import type { FittedPart, Warning } from '../ports/records/vehicles.records.js';
+import type { ShopRole } from '../ports/roles.js';
 import type { ShopTransaction } from '../ports/unit-of-work.port.js';
 import { refuseFuture } from '../recording/happened-at.js';
+import { refuseImpossiblePair } from './blades-of-set.js';
 import { checkOf, doesNotFit, positionOf, resultContent, type ReadingEntry } from './entered-reading.js';
 import { characteristicOf, type DoneWork } from './judging/bench-case.js';
 import { worksOf, type BenchGround, type InspectionRecord } from './judging/gather-bench-case.js';
+import { refuseForeignHands, rolesOfPeople } from './who-may-measure.js';
 
 interface PartOnVehicle {
   readonly id: string;
@@ -30,15 +33,18 @@ export class ReadingSituation {
     private readonly distances: readonly { readonly readAt: string; readonly distanceKm: string }[],
     private readonly parts: PartOnVehicle[],
     private readonly instruments: ReadonlyMap<string, Instrument>,
-    private readonly people: ReadonlySet<string>,
+    private readonly people: ReadonlyMap<string, readonly ShopRole[]>,
+    private readonly namedBefore: string | null,
     private readonly ids: IdSource,
   ) {}
 
+  /** @param namedBefore  who measured by the revision that is corrected: roles may have changed since */
   static async of(
     tx: ShopTransaction,
     ids: IdSource,
     { inspection, sheet, types }: BenchGround,
     entries: readonly ReadingEntry[],
+    namedBefore: string | null = null,
   ): Promise<ReadingSituation> {
     const { vehicleId, jobId } = inspection.identity;
     const odometer = await tx.odometerEntries.all({ vehicleId });
@@ -49,7 +55,6 @@ export class ReadingSituation {
       .sort((a, b) => a.readAt.localeCompare(b.readAt));
     const instrumentIds = [...new Set(entries.flatMap(({ instrumentId }) => instrumentId ?? []))];
     const instruments = instrumentIds.length === 0 ? [] : await tx.instruments.findMany(instrumentIds);
-    const people = await tx.users.findMany([...new Set(entries.map(({ measuredBy }) => measuredBy))]);
     return new ReadingSituation(
       inspection,
       sheet,
@@ -58,7 +63,11 @@ export class ReadingSituation {
       distances,
       [...(await tx.fittedParts.all({ vehicleId }))],
       new Map(instruments.map(({ id, content }) => [id, content])),
-      new Set(people.map(({ id }) => id)),
+      await rolesOfPeople(
+        tx,
+        entries.map(({ measuredBy }) => measuredBy),
+      ),
+      namedBefore,
       ids,
     );
   }
@@ -74,10 +83,12 @@ export class ReadingSituation {
     refuseFuture(entry.takenAt, now, `${at}/takenAt`);
     this.refuseTooEarly(entry.takenAt, at);
     const instrument = this.instrumentOf(entry.instrumentId, at);
-    if (!this.people.has(entry.measuredBy)) throw unknownReference(`${at}/measuredBy`, 'user');
+    if (entry.measuredBy !== this.namedBefore)
+      refuseForeignHands(this.people, entry.measuredBy, `${at}/measuredBy`);
     const characteristic = characteristicOf(this.types, check);
     const position = positionOf(this.types, check, entry.position, at);
     const { implausible, ...result } = resultContent(this.types, check, entry.result, at);
+    if (entry.result.kind === 'bladePair') refuseImpossiblePair(entry.result, instrument, at);
     const late = this.lateAsFound(entry, at);
     const warnings: Warning[] = [
       ...(implausible === null ? [] : [implausible]),

@@ -2,7 +2,7 @@ import type { Characteristic, Check } from '@endfloat/catalogue';
 import { notFound } from '../errors/domain.errors.js';
 import type { Reading, ReadingPhase } from '../ports/records/bench.records.js';
 import type { ShopTransaction } from '../ports/unit-of-work.port.js';
-import { characteristicOf, type ReadingRecord } from './judging/bench-case.js';
+import { characteristicOf, counts, type ReadingRecord } from './judging/bench-case.js';
 import type { BenchGround } from './judging/gather-bench-case.js';
 import type { VerdictRecord } from './judging/store-verdicts.js';
 
@@ -56,7 +56,8 @@ export function viewOf(record: ReadingRecord, { checks, types, verdicts, all }: 
       other.content.checkId === content.checkId &&
       other.content.phase === content.phase &&
       other.content.position === content.position &&
-      other.content.place === content.place,
+      other.content.place === content.place &&
+      counts(other),
   );
   return {
     record,
@@ -85,6 +86,7 @@ export function verdictsOf(
 /** Whether a reading belongs into the series of its part. */
 export function isTrendWorthy(content: Reading): boolean {
   return (
+    counts({ content }) &&
     content.trend !== 'state' &&
     content.phase === 'asFound' &&
     content.fittedPartId !== null &&

@@ -1,5 +1,6 @@
 import type { Check } from '@endfloat/catalogue';
 import type { FunctionalCriterion } from '@endfloat/decision';
+import { counts } from '../bench/judging/bench-case.js';
 import type { ShopTransaction } from '../ports/unit-of-work.port.js';
 import type { MeasuredPart } from './gather-wear.js';
 import { evidenceOf } from './evidence.js';
@@ -29,6 +30,7 @@ export async function gatherCriterion(
   const answers = (await tx.readings.all({ inspectionId, checkId: check.id }))
     .filter(
       ({ content }) =>
+        counts({ content }) &&
         content.answer !== null &&
         content.position === position &&
         content.fittedPartId === (part?.id ?? null),

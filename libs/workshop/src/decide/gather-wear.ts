@@ -5,6 +5,7 @@ import {
   type UncertaintyBudget,
   type UnitCode,
 } from '@endfloat/metrology';
+import { counts } from '../bench/judging/bench-case.js';
 import type { Recorded } from '../ports/record-store.port.js';
 import type {
   InspectionIdentity,
@@ -47,7 +48,7 @@ export async function gatherWear(
   measured: MeasuredPart,
   wearing: WearingCase,
 ): Promise<readonly MeasuredPlace[]> {
-  const readings = await readingsOf(tx, measured, wearing.characteristic.id);
+  const readings = (await readingsOf(tx, measured, wearing.characteristic.id)).filter(counts);
   if (readings.length === 0) return [];
   const inspectionIds = [...new Set(readings.map(({ identity }) => identity.inspectionId))];
   const inspections = new Map((await tx.inspections.findMany(inspectionIds)).map((each) => [each.id, each]));

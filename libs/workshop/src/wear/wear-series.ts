@@ -2,7 +2,7 @@ import type { UnitCode } from '@endfloat/metrology';
 import { asFoundPoints, type AsFoundPoints, type PartReading } from '@endfloat/wear';
 import type { FittedPartRecord } from '../intake/fitted-parts.use-case.js';
 import { budgetOf } from '../bench/judging/judge-numbers.js';
-import type { ReadingRecord } from '../bench/judging/bench-case.js';
+import { counts, type ReadingRecord } from '../bench/judging/bench-case.js';
 import type { Instrument } from '../ports/records/bench.records.js';
 import type { ShopTransaction } from '../ports/unit-of-work.port.js';
 import type { WearCase } from './wear-case.js';
@@ -40,20 +40,35 @@ export async function wearSeriesOf(
   const byPart = groupBy(readings, ({ content }) => content.fittedPartId ?? '');
   return parts.flatMap((part) => {
     const own = byPart.get(part.id) ?? [];
-    const places = groupBy(own, ({ content }) => content.place ?? '');
-    if (places.size === 0) return [{ part, place: null, readings: 0, points: [], leftOut: [] }];
-    return [...places].map(([place, here]) => {
-      const partReadings = partReadingsOf(here, part, found, instruments);
-      const { points, leftOut } = asFoundPoints(partReadings);
-      return {
-        part,
-        place: place === '' ? null : place,
-        readings: partReadings.length - leftOut.length,
-        points,
-        leftOut,
-      };
+    const places = groupBy(own.filter(counts), placeOf);
+    if (places.size === 0) return [seriesOf({ part, place: '', here: own }, found, instruments)];
+    return [...places.keys()].map((place) => {
+      const here = own.filter((reading) => placeOf(reading) === place);
+      return seriesOf({ part, place, here }, found, instruments);
     });
   });
+}
+
+const placeOf = ({ content }: ReadingRecord): string => content.place ?? '';
+
+function seriesOf(
+  {
+    part,
+    place,
+    here,
+  }: { readonly part: FittedPartRecord; readonly place: string; readonly here: readonly ReadingRecord[] },
+  found: WearCase,
+  instruments: ReadonlyMap<string, Instrument>,
+): WearSeries {
+  const partReadings = partReadingsOf(here, part, found, instruments);
+  const { points, leftOut } = asFoundPoints(partReadings);
+  return {
+    part,
+    place: place === '' ? null : place,
+    readings: partReadings.length - leftOut.length,
+    points,
+    leftOut,
+  };
 }
 
 async function instrumentsOf(
@@ -91,8 +106,13 @@ function partReadingsOf(
   instruments: ReadonlyMap<string, Instrument>,
 ): readonly PartReading[] {
   const numbers = readings.filter(({ content }) => content.shown !== null && content.canonicalValue !== null);
-  const sets = groupBy(numbers, ({ identity, content }) =>
-    [identity.inspectionId, content.phase, content.instrumentId].join(' '),
+  const sets = groupBy(numbers, (reading) =>
+    [
+      reading.identity.inspectionId,
+      reading.content.phase,
+      reading.content.instrumentId,
+      counts(reading),
+    ].join(' '),
   );
   return [...sets.values()].flatMap((set) => {
     const instrument = instruments.get(set[0]?.content.instrumentId ?? '');
@@ -105,6 +125,7 @@ function partReadingsOf(
       value: Number(content.canonicalValue),
       instrumentId: content.instrumentId,
       awaitingConfirmation: !content.valueConfirmed,
+      withdrawn: content.isWithdrawn === true,
       ...doubt,
     }));
   });

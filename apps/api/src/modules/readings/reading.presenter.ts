@@ -24,6 +24,7 @@ export function presentReading(record: ReadingRecord): ReadingResponse {
     distanceKm: content.distanceKm,
     valueConfirmed: content.valueConfirmed,
     expectedRange: expectedRangeOf(content),
+    withdrawn: content.isWithdrawn === true,
     trendWorthy: isTrendWorthy(content),
     warnings: content.warnings.map(presentWarning),
   };

@@ -14,6 +14,7 @@ import {
   ReadingVerdicts,
   RecordReadingRequest,
   RecordReadingSetRequest,
+  WithdrawReadingRequest,
 } from '@endfloat/contracts';
 import {
   CorrectReadingUseCase,
@@ -22,6 +23,7 @@ import {
   notFound,
   RecordReadingsUseCase,
   ShowReadingUseCase,
+  WithdrawReadingUseCase,
   type Caller,
 } from '@endfloat/workshop';
 import {
@@ -175,7 +177,7 @@ export class ReadingsController {
   @Answer(ReadingResponse, {
     created: true,
     location: ({ id }: ReadingResponse) => `/v1/readings/${id}`,
-    summary: 'Correct a reading, or confirm a value that looked unlikely',
+    summary: 'Correct a reading, confirm a value that looked unlikely, or bring back one that was withdrawn',
   })
   async correctReading(
     @CurrentCaller() caller: Caller,
@@ -193,5 +195,29 @@ export class ReadingsController {
       reason,
     });
     return presentReadingView(view);
+  }
+}
+
+/** A reading taken on the wrong van or part is taken back, never deleted. */
+@Controller('v1/readings/:readingId')
+export class ReadingWithdrawalsController {
+  constructor(private readonly withdraw: WithdrawReadingUseCase) {}
+
+  @Post('withdrawals')
+  @Allow('owner', 'desk', 'technician')
+  @Answer(ReadingResponse, {
+    created: true,
+    location: ({ id }: ReadingResponse) => `/v1/readings/${id}`,
+    summary: 'Withdraw a reading that was taken on the wrong van or part',
+    description:
+      'Adds a revision that says so, with the reason. The history still shows the reading; verdicts are made anew without it, and no trend, assessment or next check uses it. A correction brings it back.',
+  })
+  async withdrawReading(
+    @CurrentCaller() caller: Caller,
+    @Param() { readingId }: ReadingPath,
+    @IfMatch() expected: ExpectedVersion,
+    @Body() { reason }: WithdrawReadingRequest,
+  ): Promise<ReadingResponse> {
+    return presentReadingView(await this.withdraw.execute(caller, { id: readingId, expected, reason }));
   }
 }

@@ -14,6 +14,10 @@ import type { WorkAction } from '../../ports/records/jobs.records.js';
 
 export type ReadingRecord = Recorded<OfInspection, Reading>;
 
+/** A withdrawn reading stays in the history and counts for nothing: no verdict, trend, decision or next check rests on it. */
+export const counts = ({ content }: { readonly content: Pick<Reading, 'isWithdrawn'> }): boolean =>
+  content.isWithdrawn !== true;
+
 /** An instrument as the verdicts of one inspection need it. */
 export interface BenchInstrument {
   readonly instrument: Instrument;

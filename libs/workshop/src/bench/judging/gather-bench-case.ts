@@ -7,7 +7,7 @@ import { settingsOf } from '../../shop/open-shop.use-case.js';
 import { componentTypesOf } from '../component-types-of.js';
 import { calibrationStandingOn } from '../calibration-standing.js';
 import { localDay } from '../local-day.js';
-import type { BenchCase, BenchInstrument, DoneWork } from './bench-case.js';
+import { counts, type BenchCase, type BenchInstrument, type DoneWork } from './bench-case.js';
 import { contextOfVehicle } from './limit-context.js';
 
 export type InspectionRecord = Recorded<InspectionIdentity, Inspection>;
@@ -46,7 +46,7 @@ export async function gatherBenchCase(
   { inspection, sheet, types }: BenchGround,
 ): Promise<BenchCase> {
   const { vehicleId, jobId } = inspection.identity;
-  const readings = await tx.readings.all({ inspectionId: inspection.id });
+  const readings = (await tx.readings.all({ inspectionId: inspection.id })).filter(counts);
   const { timeZone } = await settingsOf(tx);
   const vehicle = await tx.vehicles.find(vehicleId);
   const characteristics = [...new Set(sheet.checks.map(({ characteristicId }) => characteristicId))];

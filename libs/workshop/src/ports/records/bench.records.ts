@@ -116,6 +116,8 @@ export interface Reading {
   readonly conditions: Readonly<Record<string, string>>;
   readonly note: string | null;
   readonly warnings: readonly Warning[];
+  /** taken on the wrong van or part, or of nothing: it stays in the history and counts for nothing; absent: it counts */
+  readonly isWithdrawn?: boolean;
 }
 
 export interface VerdictIdentity {
