@@ -33,6 +33,7 @@ import { DomainError, type Caller } from '@endfloat/workshop';
 import {
   Allow,
   alreadyThere,
+  AlsoCsv,
   Answer,
   AnswerNothing,
   AnswerStream,
@@ -128,6 +129,10 @@ export class TrialThingsController {
   @Get()
   @Allow(...reading)
   @Answer(TrialThingPage, { summary: 'List trial things' })
+  @AlsoCsv('trial-things', ({ items }: TrialThingPage) => items, [
+    { name: 'id', value: ({ id }) => id },
+    { name: 'name', value: ({ name }) => name },
+  ])
   listTrialThings(@Query() query: TrialQuery): TrialThingPage {
     const { limit, after } = this.pager.read(query);
     const start = after === undefined ? 0 : Number(after.sortValue) + 1;

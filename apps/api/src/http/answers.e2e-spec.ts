@@ -142,6 +142,18 @@ describe('answers', () => {
     expect((await get(`${things}/exports/all`, { accept: 'application/json' })).status).toBe(406);
   });
 
+  it('a list that is told as a table, too, is CSV for whoever prefers it: a file with a tag and the link to the next page', async () => {
+    const url = `${things}?pageSize=2`;
+    const { text, headers } = await get(url, { accept: 'text/csv' });
+    expect(text).toBe(`id,name\r\n${thingId},thing 0\r\n${thingId},thing 1\r\n`);
+    expect(headers['content-type']).toBe('text/csv; charset=utf-8; header=present');
+    expect(headers['content-disposition']).toBe('attachment; filename="trial-things.csv"');
+    expect(headers['link']).toContain('rel="next"');
+    const known = await get(url, { accept: 'text/csv', 'if-none-match': String(headers['etag']) });
+    expect([known.status, known.text]).toEqual([304, '']);
+    expect((await get(url, { accept: 'text/csv;q=0.5, application/json' })).body.items).toHaveLength(2);
+  });
+
   it('H9: return=minimal leaves the body out and is echoed; other preferences are ignored', async () => {
     const minimal = await patch({ 'if-match': '"3"', prefer: 'respond-async, return=minimal' });
     expect([

@@ -1,6 +1,9 @@
 export { Allow, Public } from './access/allow.decorator.js';
 export { alreadyThere, Answer, AnswerNothing, AnswerStream } from './answers/answer.decorator.js';
 export { Pager, type PageRequest } from './answers/pager.js';
+export { AlsoCsv } from './csv/also-csv.decorator.js';
+export type { CsvValue } from './csv/csv-cell.js';
+export { csvLines, type CsvColumn } from './csv/csv-table.js';
 export { HttpProblem } from './problems/http-problem.js';
 export { IfMatch, type ExpectedVersion } from './requests/expected-version.js';
 export { BodyStream, CurrentCaller } from './requests/parameters.js';

@@ -2,7 +2,9 @@ import type { CallHandler, ExecutionContext, NestInterceptor } from '@nestjs/com
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { map, type Observable } from 'rxjs';
 import { whitelist } from '@endfloat/contracts';
+import { csvFormOf, type CsvForm } from '../csv/also-csv.decorator.js';
 import { exchangeOf } from '../requests/exchange.js';
+import { csvMediaType, prefersCsv } from '../requests/media-types.js';
 import { answerRuleOf, isAlreadyThere, type AnswerRule } from './answer.decorator.js';
 import { entityTag, isKnownToCaller } from './entity-tag.js';
 import { nextPageLink } from './next-page-link.js';
@@ -20,13 +22,16 @@ export class AnswerInterceptor implements NestInterceptor {
     const http = context.switchToHttp();
     const request = http.getRequest<FastifyRequest>();
     const reply = http.getResponse<FastifyReply>();
+    const csv = prefersCsv(request.headers.accept) ? csvFormOf(context.getHandler()) : undefined;
     return next.handle().pipe(
       map((answer: unknown) => {
         const { value, extra } = whitelist(type, answer);
         if (extra.length > 0) this.report(type.name, extra, request);
         if (isAlreadyThere(answer)) reply.code(200);
         return request.method === 'GET' || request.method === 'HEAD'
-          ? finishRead(value as Body, request, reply)
+          ? csv === undefined
+            ? finishRead(value as Body, request, reply)
+            : finishCsv(value as Body, csv, request, reply)
           : finishWrite(value as Body, rule, request, reply);
       }),
     );
@@ -53,6 +58,28 @@ function finishRead(body: Body, request: FastifyRequest, reply: FastifyReply): B
   if (!isKnownToCaller(request, tag)) return body;
   reply.code(304);
   return undefined;
+}
+
+/** The same answer as a file; a page keeps the link to the next. */
+function finishCsv(
+  body: Body,
+  form: CsvForm,
+  request: FastifyRequest,
+  reply: FastifyReply,
+): string | undefined {
+  const link = nextPageLink(request, body['nextCursor']);
+  if (link !== undefined) reply.header('link', link);
+  const text = form.write(body);
+  const tag = entityTag({ text }, '');
+  reply.header('etag', tag).header('cache-control', 'private, no-cache');
+  if (isKnownToCaller(request, tag)) {
+    reply.code(304);
+    return undefined;
+  }
+  reply
+    .type(`${csvMediaType}; charset=utf-8; header=present`)
+    .header('content-disposition', `attachment; filename="${form.fileName}.csv"`);
+  return text;
 }
 
 function finishWrite(

@@ -6,7 +6,7 @@ import {
   type JsonSchema,
   type SchemaNames,
 } from '@endfloat/contracts';
-import { consumedBy, json } from '../requests/media-types.js';
+import { consumedBy, csvMediaType, json } from '../requests/media-types.js';
 import { headersNamed } from './document-headers.js';
 import { refusalsOf } from './document-problems.js';
 import type { RouteArgument, WalkedRoute } from './route-walk.js';
@@ -152,5 +152,13 @@ function contentOf(
   if (status === 204) return {};
   const schema: JsonSchema | undefined = type === undefined ? undefined : names.ofClass(type);
   const media = schema === undefined ? {} : { schema: schema as OpenAPIV3_1.ReferenceObject };
-  return { content: Object.fromEntries((produces ?? [json]).map((each) => [each, media])) };
+  const text = {
+    schema: { type: 'string', description: 'Lines of text as in RFC 4180, the first with names.' },
+  };
+  const mediaOf = (each: string) => (each === csvMediaType && schema !== undefined ? text : media);
+  return {
+    content: Object.fromEntries(
+      (produces ?? [json]).map((each) => [each, mediaOf(each) as OpenAPIV3_1.MediaTypeObject]),
+    ),
+  };
 }

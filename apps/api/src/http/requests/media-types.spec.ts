@@ -1,4 +1,4 @@
-import { accepts } from './media-types.js';
+import { accepts, prefersCsv } from './media-types.js';
 
 describe('accepts', () => {
   it.each([
@@ -16,5 +16,20 @@ describe('accepts', () => {
     ['nonsense', false],
   ])('%s admits application/json: %s', (accept, expected) => {
     expect(accepts(accept, 'application/json')).toBe(expected);
+  });
+});
+
+describe('prefersCsv', () => {
+  it.each([
+    [undefined, false],
+    ['*/*', false],
+    ['application/json', false],
+    ['text/csv', true],
+    ['text/csv, */*;q=0.5', true],
+    ['text/csv;q=0.5, application/json', false],
+    ['text/*, application/json;q=0.9', true],
+    ['text/csv, application/json', false],
+  ])('%s: %s', (accept, expected) => {
+    expect(prefersCsv(accept)).toBe(expected);
   });
 });

@@ -4,6 +4,7 @@ import { problemMediaType } from '../problems/problem-body.js';
 
 export const json = 'application/json';
 export const mergePatch = 'application/merge-patch+json';
+export const csvMediaType = 'text/csv';
 
 /** Media types of the body a route reads: what it says itself, else a merge patch for PATCH and JSON for the rest. */
 export function consumedBy(method: string, consumes: readonly string[] | undefined): readonly string[] {
@@ -41,15 +42,26 @@ export function checkAccept(request: FastifyRequest): void {
 
 /** Whether an Accept header admits a type: the most specific range that fits decides, and weight 0 refuses. */
 export function accepts(accept: string, type: string): boolean {
+  return weightOf(accept, type) > 0;
+}
+
+/** Whether an Accept header asks for CSV rather than JSON: named or weighted above it. */
+export function prefersCsv(accept: string | undefined): boolean {
+  return accept !== undefined && weightOf(accept, csvMediaType) > weightOf(accept, json);
+}
+
+/** The weight an Accept header gives a type, 0 where it refuses it or does not admit it. */
+function weightOf(accept: string, type: string): number {
   const [main = ''] = type.split('/', 1);
   let bestRank = -1;
-  let isAccepted = false;
+  let weight = 0;
   for (const entry of accept.split(',')) {
     const [range = '', ...parameters] = entry.split(';').map((part) => part.trim().toLowerCase());
     const rank = [`*/*`, `${main}/*`, type].indexOf(range);
     if (rank <= bestRank) continue;
     bestRank = rank;
-    isAccepted = !parameters.some((each) => /^q=0(?:\.0{0,3})?$/.test(each));
+    const given = parameters.map((each) => /^q=([01](?:\.\d{0,3})?)$/.exec(each)?.[1]);
+    weight = Number(given.find((each) => each !== undefined) ?? '1');
   }
-  return isAccepted;
+  return weight;
 }
