@@ -6,7 +6,9 @@
 # sleepstudy.csv (subject, day, time) repeat norris.ts and sleep-study.ts; sulfate.csv (date, ppm), lasers.csv (unit,
 # hours, increase), counts.csv (defects) and proportions.csv (fraction) are used where at hand.
 #
-# Run: Rscript generate.R <folder>
+# Run: Rscript generate.R <folder>; ../r/write-values.ts writes the tables from the TypeScript data, runs this and keeps what it
+# prints in values.txt with the versions; ../r/generators.spec.ts runs it again wherever R is at hand. There the blocks of
+# forecast and lme4, which need packages beyond R itself, print nothing.
 
 options(digits = 12, width = 160)
 folder <- commandArgs(trailingOnly = TRUE)[1]

@@ -5,7 +5,8 @@
 # heatexchanger.csv (lower, upper, event, count), locomotivecontrol.csv (kilomiles, event, count), grampus.csv
 # (kilohours, event).
 #
-# Run: Rscript generate.R <folder>
+# Run: Rscript generate.R <folder>; ../r/write-values.ts writes the tables from the TypeScript data, runs this and keeps what it
+# prints in values.txt with the versions; ../r/generators.spec.ts runs it again wherever R is at hand.
 
 suppressMessages(library(survival))
 options(digits = 12, width = 160)
@@ -40,7 +41,8 @@ weibull_values <- function(fit, p = 0.1, level = 0.95) {
 
 # Product-limit tables in the three forms of limits.
 curve_table <- function(formula, data, weights, form) {
-  s <- summary(survfit(formula, data, weights = weights, conf.type = form))
+  data$units <- weights
+  s <- summary(survfit(formula, data, weights = units, conf.type = form))
   print(data.frame(s$time, s$n.risk, s$n.event, s$surv, s$std.err, s$lower, s$upper), digits = 8, row.names = FALSE)
 }
 
