@@ -9,6 +9,7 @@ const PURE = [
   'metrology',
   'wear',
   'reliability',
+  'stock',
   'diagnosis',
   'decision',
   'catalogue',

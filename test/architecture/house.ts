@@ -4,7 +4,7 @@
  */
 const floor = ['statistics'];
 const upToMetrology = [...floor, 'metrology'];
-const middle = ['wear', 'reliability', 'diagnosis', 'decision', 'catalogue'] as const;
+const middle = ['wear', 'reliability', 'diagnosis', 'decision', 'stock', 'catalogue'] as const;
 const computing = [...upToMetrology, ...middle];
 
 export interface Room {
