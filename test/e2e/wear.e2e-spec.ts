@@ -181,6 +181,31 @@ describe('wear', () => {
       expect([passed.status, passed.body.errors[0].rule]).toEqual([400, 'order']);
     });
 
+    it('says which points were read with an instrument whose calibration had run out by then, as known at the moment', async () => {
+      // The dial was calibrated until January 2032; the van was here in May of 2031 to 2034.
+      const overdue = (series: { points: { isInstrumentOverdue: boolean }[] }) =>
+        series.points.map(({ isInstrumentOverdue }) => isInstrumentOverdue);
+      const [series] = (await wearOf(parts[0]!)).series;
+      expect(overdue(series)).toEqual([false, true, true, true]);
+      const beforeLate = bench.clock.now();
+      bench.clock.moveOn(1000);
+      const late = await post(`/v1/instruments/${bench.dialId}/calibrations`, {
+        calibratedOn: '2033-01-20',
+        dueOn: '2034-01-20',
+        passed: true,
+        certificate: 'found in a drawer',
+        note: null,
+      });
+      expect(late.status).toBe(201);
+      expect(overdue((await wearOf(parts[0]!)).series[0])).toEqual([false, true, false, true]);
+      expect(overdue((await wearOf(parts[0]!, `&asOf=${beforeLate}`)).series[0])).toEqual([
+        false,
+        true,
+        true,
+        true,
+      ]);
+    });
+
     it('answers "insufficient data" where there is no reading at all', async () => {
       const wear = await wearOf(unread.partId, '&withinKm=9000');
       expect(wear.fleet).toBeNull();
@@ -292,6 +317,9 @@ describe('wear', () => {
       expect(second.bias).toBeGreaterThan(0);
       expect(second.standardUncertainty).toBeGreaterThan(0);
       expect(series.trend.level.value).toBeLessThan(0.12);
+      expect(
+        series.points.map(({ isOtherInstrument }: { isOtherInstrument: boolean }) => isOtherInstrument),
+      ).toEqual([false, true]);
     });
   });
 

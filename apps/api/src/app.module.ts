@@ -20,6 +20,7 @@ import { LimitsModule } from './modules/limits/limits.module.js';
 import { InstrumentsModule } from './modules/instruments/instruments.module.js';
 import { InspectionsModule } from './modules/inspections/inspections.module.js';
 import { ReadingsModule } from './modules/readings/readings.module.js';
+import { GaugeStudiesModule } from './modules/gauge-studies/gauge-studies.module.js';
 import { HistoryModule } from './modules/history/history.module.js';
 import { VehiclesModule } from './modules/vehicles/vehicles.module.js';
 
@@ -58,6 +59,7 @@ const resources: readonly (new () => object)[] = [
   CheckSheetsModule,
   LimitsModule,
   InstrumentsModule,
+  GaugeStudiesModule,
   InspectionsModule,
   ReadingsModule,
   HistoryModule,

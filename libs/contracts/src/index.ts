@@ -20,6 +20,7 @@ export * from './component-types/index.js';
 export * from './limits/index.js';
 export * from './check-sheets/index.js';
 export * from './instruments/index.js';
+export * from './gauge-studies/index.js';
 export * from './readings/index.js';
 export * from './inspections/index.js';
 export * from './catalogue-lists/index.js';

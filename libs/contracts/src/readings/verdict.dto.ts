@@ -190,6 +190,13 @@ export class JudgementDto {
   @ListField({ description: 'What the doubt is made of.', max: 20, type: () => UncertaintyContributionDto })
   contributions!: UncertaintyContributionDto[];
 
+  @IdField({
+    description:
+      'Gauge study the repeatability was taken from; null: the default of the kind of part, the repeats alone, or no number.',
+    nullable: true,
+  })
+  gaugeStudyId!: string | null;
+
   @ListField({
     description: 'What is missing for the doubt to be known: instrument, resolution, setUp, repeatability.',
     max: 10,

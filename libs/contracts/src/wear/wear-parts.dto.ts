@@ -2,6 +2,7 @@ import { unitCodes, type UnitCode } from '@endfloat/metrology';
 import { notTrendableReasons, type NotTrendableReason } from '@endfloat/wear';
 import {
   EnumField,
+  FlagField,
   IdField,
   IntegerField,
   KindField,
@@ -50,6 +51,18 @@ export class WearPointDto {
     min: 0,
   })
   biasStandardUncertainty!: number;
+
+  @FlagField({
+    description:
+      'The calibration of the instrument had run out, failed or never happened on that day, as known: the point is told so and used all the same.',
+  })
+  isInstrumentOverdue!: boolean;
+
+  @FlagField({
+    description:
+      'By another instrument than most points of the series: its bias is a term of its own, so that the change does not look like wear.',
+  })
+  isOtherInstrument!: boolean;
 }
 
 export class ReadingLeftOutDto {

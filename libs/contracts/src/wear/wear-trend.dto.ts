@@ -249,6 +249,13 @@ export class WearSeriesDto {
   @IntegerField({ description: 'As-found readings behind the points.' })
   readings!: number;
 
+  @ListField({
+    description: 'Gauge studies the repeatability of the readings was taken from.',
+    max: 100,
+    ids: true,
+  })
+  gaugeStudyIds!: readonly string[];
+
   @ListField({ description: 'Points, by distance.', max: 10_000, type: () => WearPointDto })
   points!: readonly WearPointDto[];
 

@@ -86,6 +86,12 @@ export const recordTables = {
     columns: { calibratedOn: 'date', dueOn: 'date', passed: 'bool' },
     sort: { by: 'calibratedOn', descending: true },
   } satisfies RecordTable<records.OfInstrument, records.Calibration>,
+  gaugeStudies: {
+    name: 'gauge_study',
+    identity: {},
+    columns: { characteristic: 'text', instrumentKind: 'text', studiedOn: 'date' },
+    sort: { by: 'studiedOn', descending: true },
+  } satisfies RecordTable<records.NoReferences, records.GaugeStudy>,
   shopLimits: {
     name: 'shop_limit',
     identity: {},

@@ -421,6 +421,42 @@ describe('examineOdometerEntry', () => {
     expect(codes(read('73000', '2023-12-08T09:00:00Z'), still, [kmSegment], '0')).toEqual([]);
   });
 
+  it('does not take a replaced display that goes on from the last known distance for one that stands still', () => {
+    const replaced = {
+      ...kmSegment,
+      startedAt: '2024-01-10T09:00:00Z',
+      offsetKm: '73000',
+      rawAtStart: '12',
+      cause: 'displayReplaced' as const,
+    };
+    const segments = [kmSegment, replaced];
+    const before = [...earlier, read('73000', '2023-11-08T09:00:00Z')];
+    // 73,000 km on the old display in November, 73,000 + (12 - 12) on the new one in January: what was driven is not known.
+    expect(examineOdometerEntry(read('12', '2024-01-10T09:00:00Z'), before, segments).warnings).toEqual([]);
+    const own = [...before, read('12', '2024-01-10T09:00:00Z')];
+    const still = examineOdometerEntry(read('12', '2024-03-20T09:00:00Z'), own, segments);
+    expect(still.warnings).toMatchObject([
+      { code: 'unchangedOverMonths', values: { from: '2024-01-10T09:00:00Z', days: '70' } },
+    ]);
+  });
+
+  it('sees a display stand still across a rollover and a change of its unit, which leave the distance what it was', () => {
+    const other = {
+      ...kmSegment,
+      startedAt: '2024-01-10T09:00:00Z',
+      offsetKm: '73000',
+      factor: '1.609344',
+      rawAtStart: '45360',
+      unit: '[mi_i]' as const,
+      cause: 'unitChanged' as const,
+    };
+    const before = [...earlier, read('73000', '2023-11-08T09:00:00Z')];
+    const entry = read('45360', '2024-01-20T09:00:00Z', { unit: '[mi_i]' });
+    expect(
+      examineOdometerEntry(entry, before, [kmSegment, other]).warnings.map(({ code }) => code),
+    ).toContain('unchangedOverMonths');
+  });
+
   it('puts a reading entered later in date order and names the neighbour to examine again', () => {
     const examined = examineOdometerEntry(read('67000', '2023-04-10T09:00:00Z'), earlier, [kmSegment]);
     expect(examined).toMatchObject({ reliable: true, reexamine: ['2023-07-10T09:00:00Z'] });

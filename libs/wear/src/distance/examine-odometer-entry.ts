@@ -93,7 +93,7 @@ function unplaced(
  * | reading / expected within 5 % of 1.609 or 0.621 | `unitMixedUp`, the other unit |
  * | reading / expected within 10 % of 10 or 0.1 | `digitTooMany`, `digitMissing` |
  * | more than 1000 km (24 h) a day since the last | `fasterThanPlausible` |
- * | the same for 60 days or more | `unchangedOverMonths`, not reliable from the first sight |
+ * | the same on one display for 60 days or more | `unchangedOverMonths`, not reliable from the first sight |
  * | before a later reading | `backFilled`; above it `higherThanNext`, reason required |
  *
  * Expected is the last reading plus the owner's distance a year, else plus the earlier readings' own rate (30 days of

@@ -1,4 +1,4 @@
-import { daysBetween } from '../time/instant-of.js';
+import { daysBetween, instantOf } from '../time/instant-of.js';
 import { distanceAt } from './distance-at.js';
 import type { OdometerUnit } from './odometer-segment.js';
 import { isHourMeter } from './odometer-segment.js';
@@ -117,9 +117,25 @@ export function speedPattern(situation: OdometerSituation): OdometerWarning | nu
   return odometerWarning('fasterThanPlausible', { perDay: rounded(perDay), most: String(most) });
 }
 
-/** The same number over months: the display stands still, so distance is unknown from its first sight on. */
+/** Since when the display is the one that is read now; readings of the display before it cannot be tied to its own. */
+function displaySince({ entry, segments }: OdometerSituation): number {
+  const at = instantOf(entry.readAt);
+  const replaced = segments
+    .filter(({ cause, unit }) => cause === 'displayReplaced' && isHourMeter(unit) === isHourMeter(entry.unit))
+    .map(({ startedAt }) => instantOf(startedAt))
+    .filter((startedAt) => startedAt <= at);
+  return Math.max(-Infinity, ...replaced);
+}
+
+/**
+ * The same number over months: the display stands still, so distance is unknown from its first sight on. A replaced
+ * display goes on from the last known distance, whatever was driven in between: its readings are compared among
+ * themselves only.
+ */
 export function standstillPattern(situation: OdometerSituation): OdometerWarning | null {
-  const { earlier, value, entry } = situation;
+  const { value, entry } = situation;
+  const since = displaySince(situation);
+  const earlier = situation.earlier.filter(({ reading }) => instantOf(reading.readAt) >= since);
   const lastOther = earlier.findLastIndex((placed) => placed.value !== value);
   const first = earlier[lastOther + 1];
   if (first === undefined) return null;

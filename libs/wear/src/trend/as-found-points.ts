@@ -16,6 +16,8 @@ export interface PartReading {
   /** standard uncertainty that repeats of an inspection share: resolution, set-up; null: unknown */
   readonly setupU: number | null;
   readonly instrumentId: string | null;
+  /** its calibration had run out, failed or never happened when it was read */
+  readonly instrumentOverdue?: boolean | undefined;
   /** standard uncertainty of the instrument's bias; null: unknown */
   readonly biasU: number | null;
   /** taken back: it was of another part, or of nothing */
@@ -63,6 +65,7 @@ function pointOf(readings: readonly PartReading[]): WearPoint {
     u: Math.sqrt(repeat + setup),
     instrumentId: first.instrumentId!,
     biasU: first.biasU!,
+    instrumentOverdue: readings.some(({ instrumentOverdue }) => instrumentOverdue === true),
   };
 }
 

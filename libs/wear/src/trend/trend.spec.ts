@@ -292,6 +292,7 @@ describe('asFoundPoints', () => {
       reading({ readingId: 'c', instrumentId: null }),
       reading({ readingId: 'd', biasU: null }),
       reading({ readingId: 'e', awaitingConfirmation: true }),
+      reading({ readingId: 'f', withdrawn: true }),
     ]);
     expect(points).toEqual([]);
     expect(leftOut.map(({ readingId, reason }) => [readingId, reason])).toEqual([
@@ -300,7 +301,17 @@ describe('asFoundPoints', () => {
       ['c', 'instrumentUnknown'],
       ['d', 'uncertaintyUnknown'],
       ['e', 'awaitingConfirmation'],
+      ['f', 'withdrawn'],
     ]);
+  });
+
+  it('says of a point that one of its readings was taken with an instrument that was overdue', () => {
+    const { points } = asFoundPoints([
+      reading({ readingId: 'a' }),
+      reading({ readingId: 'b', instrumentOverdue: true }),
+      reading({ readingId: 'c', inspectionId: 'j', kmSinceFitted: 2000 }),
+    ]);
+    expect(points.map(({ instrumentOverdue }) => instrumentOverdue)).toEqual([true, false]);
   });
 
   it('keeps two instruments of one inspection apart', () => {

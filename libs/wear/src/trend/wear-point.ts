@@ -13,6 +13,8 @@ export interface WearPoint {
   readonly instrumentId: string;
   /** standard uncertainty of the instrument's bias, common to all its readings; 0: none known */
   readonly biasU: number;
+  /** its calibration had run out, failed or never happened then: told, and not computed with */
+  readonly instrumentOverdue?: boolean | undefined;
 }
 
 /** Refuses points no trend can be made of; these are faults of the caller, not of the data. */

@@ -21,8 +21,10 @@ import { settingsOf } from '../shop/open-shop.use-case.js';
 import { componentTypesOf } from './component-types-of.js';
 import { invalidData } from './component-types.use-case.js';
 import { resultContent, doesNotFit, type EnteredResult } from './entered-reading.js';
+import { studiedFor, studiedRepeatabilitiesOf } from './gauge-studies/studied-repeatability.js';
 import { instrumentFault } from './instrument-properties.js';
 import { judgeAnswers, judgePairs } from './judging/judge-observations.js';
+import { studyUsed } from './judging/judge-inspection.js';
 import { judgeNumbers } from './judging/judge-numbers.js';
 import { contextOfTexts } from './judging/limit-context.js';
 import { localDay } from './local-day.js';
@@ -45,6 +47,7 @@ export interface Evaluation {
   readonly uncertainty: UncertaintyBudget | null;
   readonly grade: BladePairGrade | null;
   readonly readingClass: ReadingClass | null;
+  readonly gaugeStudyId: string | null;
 }
 
 /** Judges readings against a limit without storing anything: for front ends, and for asking "what if". */
@@ -64,8 +67,13 @@ export class EvaluateReadingUseCase {
       const contents = command.results.map((result, index) =>
         resultContentOf(characteristic, result, `/readings/${String(index)}`),
       );
-      const none = { uncertainty: null, grade: null, readingClass: null };
+      const none = { uncertainty: null, grade: null, readingClass: null, gaugeStudyId: null };
       if (characteristic.resultKind === 'number') {
+        const { properties, kind } = await instrumentAskedFor(tx, command.instrument);
+        const studied =
+          command.repeatability === undefined
+            ? studiedFor(await studiedRepeatabilitiesOf(tx, [characteristic.id]), characteristic.id, kind)
+            : null;
         const judged = judgeNumbers({
           limit,
           characteristic,
@@ -75,12 +83,14 @@ export class EvaluateReadingUseCase {
               shown: contents.map(({ shown, unit }) => ({ text: shown ?? '', unit: unit as UnitCode })),
             },
           ],
-          instrument: await instrumentAskedFor(tx, command.instrument),
+          instrument: properties,
+          studied,
           context,
           standing,
         });
         const { judgement, uncertainty, readingClass } = judged;
-        return { limit, judgement, uncertainty, grade: null, readingClass };
+        const gaugeStudyId = studyUsed(studied, judged);
+        return { limit, judgement, uncertainty, grade: null, readingClass, gaugeStudyId };
       }
       const readings = contents.map((content, index) => ({ id: String(index), content }));
       const judged =
@@ -106,15 +116,15 @@ async function limitAskedFor(tx: ShopTransaction, asked: EvaluationCommand['limi
 async function instrumentAskedFor(
   tx: ShopTransaction,
   asked: EvaluationCommand['instrument'],
-): Promise<InstrumentProperties | null> {
-  if (asked === null) return null;
+): Promise<{ readonly properties: InstrumentProperties | null; readonly kind: string | null }> {
+  if (asked === null) return { properties: null, kind: null };
   if ('id' in asked) {
     const record = await referencedRecord(tx.instruments, 'instrument', asked.id, '/instrumentId');
-    return record.content.properties;
+    return record.content;
   }
   const fault = instrumentFault(asked.properties, '/instrument');
   if (fault !== null) throw invalidInput(fault.pointer, fault.rule, fault.detail);
-  return asked.properties;
+  return { properties: asked.properties, kind: null };
 }
 
 const resultKindOf = ({ criterion }: Limit): Characteristic['resultKind'] => {

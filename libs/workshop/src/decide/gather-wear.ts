@@ -5,11 +5,18 @@ import {
   type UncertaintyBudget,
   type UnitCode,
 } from '@endfloat/metrology';
+import {
+  studiedFor,
+  studiedRepeatabilitiesOf,
+  type StudiedRepeatabilities,
+  type StudiedRepeatability,
+} from '../bench/gauge-studies/studied-repeatability.js';
 import { counts } from '../bench/judging/bench-case.js';
 import type { Recorded } from '../ports/record-store.port.js';
 import type {
   InspectionIdentity,
   Inspection,
+  Instrument,
   OfInspection,
   Reading,
   Verdict,
@@ -54,7 +61,8 @@ export async function gatherWear(
   const inspections = new Map((await tx.inspections.findMany(inspectionIds)).map((each) => [each.id, each]));
   const instrumentIds = [...new Set(readings.flatMap(({ content }) => content.instrumentId ?? []))];
   const found = instrumentIds.length === 0 ? [] : await tx.instruments.findMany(instrumentIds);
-  const instruments = new Map(found.map(({ id, content }) => [id, content.properties]));
+  const instruments = new Map(found.map(({ id, content }) => [id, content]));
+  const studies = await studiedRepeatabilitiesOf(tx, [wearing.characteristic.id]);
   const verdicts = await tx.verdicts.all({
     inspectionId: inspectionIds,
     checkId: wearing.check.id,
@@ -69,7 +77,7 @@ export async function gatherWear(
     const confirmed = all.filter(({ content }) => content.valueConfirmed && content.shown !== null);
     return {
       sets: setsOf(confirmed, inspections).map((set) =>
-        measuredSet(set, { wearing, instruments, verdicts, part: measured.part?.content }),
+        measuredSet(set, { wearing, instruments, studies, verdicts, part: measured.part?.content }),
       ),
       isAwaitingConfirmation: confirmed.length === 0,
     };
@@ -110,13 +118,14 @@ function setsOf(
 
 interface SetContext {
   readonly wearing: WearingCase;
-  readonly instruments: ReadonlyMap<string, InstrumentProperties>;
+  readonly instruments: ReadonlyMap<string, Instrument>;
+  readonly studies: StudiedRepeatabilities;
   readonly verdicts: readonly VerdictRecord[];
   readonly part: FittedPart | undefined;
 }
 
 function measuredSet(set: readonly ReadingRecord[], context: SetContext): MeasuredSet {
-  const { wearing, instruments, verdicts, part } = context;
+  const { wearing, instruments, studies, verdicts, part } = context;
   const last = set.at(-1)!;
   const verdict = verdictOn(last, verdicts);
   const values = set.map(({ content }): Quantity => ({
@@ -124,13 +133,14 @@ function measuredSet(set: readonly ReadingRecord[], context: SetContext): Measur
     unit: content.canonicalUnit as UnitCode,
   }));
   const instrument = instruments.get(last.content.instrumentId ?? '') ?? null;
+  const studied = studiedFor(studies, wearing.characteristic.id, instrument?.kind ?? null);
   const stated = verdict?.content.detail.uncertainty ?? null;
   const km = last.content.distanceKm;
   return {
     km: km === null ? null : Number(km) - Number(part?.fittedKm ?? '0'),
     instrument: last.content.instrumentId ?? '',
     values: values.map(({ value }) => Number(value)),
-    doubt: doubtOf(stated) ?? doubtOf(budgetOf(values, instrument, wearing)),
+    doubt: doubtOf(stated) ?? doubtOf(budgetOf(values, instrument?.properties ?? null, wearing, studied)),
     verdict: verdict?.content.outcome ?? 'notJudged',
     isContradictory: isContradictory(verdict),
     evidence: [
@@ -159,6 +169,7 @@ function budgetOf(
   readings: readonly Quantity[],
   instrument: InstrumentProperties | null,
   { characteristic: { doubt, quantityKind } }: WearingCase,
+  studied: StudiedRepeatability | null,
 ): UncertaintyBudget | null {
   if (instrument === null || quantityKind === null) return null;
   const repeatability = doubt?.repeatability ?? null;
@@ -169,12 +180,13 @@ function budgetOf(
     instrument,
     setUp: setUp === null ? null : { standardUncertainty: setUp, degreesOfFreedom: 'infinite' },
     priorRepeatability:
-      repeatability === null
+      studied ??
+      (repeatability === null
         ? null
         : {
             standardUncertainty: repeatability,
             degreesOfFreedom: doubt?.repeatabilityDegreesOfFreedom ?? 'infinite',
-          },
+          }),
   });
 }
 

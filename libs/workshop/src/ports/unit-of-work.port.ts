@@ -48,6 +48,7 @@ export interface ShopTransaction {
   readonly comebacks: RecordStore<jobs.ComebackIdentity, jobs.Comeback>;
 
   readonly assessments: RecordStore<decide.AssessmentIdentity, decide.Assessment>;
+  readonly gaugeStudies: RecordStore<shop.NoReferences, bench.GaugeStudy>;
   readonly decisions: RecordStore<decide.OfAssessment, decide.Decision>;
   readonly offers: RecordStore<shop.NoReferences, decide.Offer>;
   readonly deliveries: RecordStore<decide.OfOffer, decide.Delivery>;

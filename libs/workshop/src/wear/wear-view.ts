@@ -7,7 +7,8 @@ import {
 } from '@endfloat/wear';
 import type { OdometerEntry, Vehicle } from '../ports/records/vehicles.records.js';
 import { wearLimitOf, type WearCase, type WearLimit } from './wear-case.js';
-import { kmAtFitting, type WearSeries } from './wear-series.js';
+import { kmAtFitting } from './part-readings.js';
+import type { WearSeries } from './wear-series.js';
 import { daysBetween, presentKm, yearlyDistanceOf, type YearlyDistance } from './yearly-distance.js';
 
 /** Until when a limit is asked about: a further distance, or a local day. */

@@ -7,6 +7,7 @@ type Detail = VerdictView['record']['content']['detail'];
 type Bound = NonNullable<Extract<BenchJudgement, { kind: 'judged' }>['bounds']>['lower'];
 
 interface Presentable extends Pick<Detail, 'judgement' | 'uncertainty' | 'grade' | 'readingClass'> {
+  readonly gaugeStudyId?: string | null;
   readonly limit: JudgementDto['limit'];
   readonly title: string;
   readonly outrankedBy: string | null;
@@ -64,6 +65,7 @@ function presentJudgement(given: Presentable): JudgementDto {
     reason: isNotJudged ? judgement.reason : null,
     details: isNotJudged ? [...judgement.details] : [],
     ...presentFigures(judgement, uncertainty),
+    gaugeStudyId: given.gaugeStudyId ?? null,
     bounds: isNotJudged ? null : presentBounds(judgement.bounds),
     advisory: isNotJudged ? null : judgement.advisory,
     furtherReadings: isJudged ? { ...judgement.furtherReadings } : { kind: 'none' },

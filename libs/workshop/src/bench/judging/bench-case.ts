@@ -11,6 +11,7 @@ import type {
   Verdict,
 } from '../../ports/records/bench.records.js';
 import type { WorkAction } from '../../ports/records/jobs.records.js';
+import type { StudiedRepeatabilities } from '../gauge-studies/studied-repeatability.js';
 
 export type ReadingRecord = Recorded<OfInspection, Reading>;
 
@@ -41,6 +42,8 @@ export interface BenchCase {
   readonly instruments: ReadonlyMap<string, BenchInstrument>;
   readonly works: readonly DoneWork[];
   readonly notDone: readonly CheckRemark[];
+  /** repeatability as studies of the shop found it */
+  readonly studies: StudiedRepeatabilities;
   /** what is known of the vehicle */
   readonly context: LimitContext;
   /** limits the shop set or confirmed; one with the id of a sheet's limit stands in its place */

@@ -6,6 +6,7 @@ import { requiredRecord } from '../../recording/required-record.js';
 import { settingsOf } from '../../shop/open-shop.use-case.js';
 import { componentTypesOf } from '../component-types-of.js';
 import { calibrationStandingOn } from '../calibration-standing.js';
+import { studiedRepeatabilitiesOf } from '../gauge-studies/studied-repeatability.js';
 import { localDay } from '../local-day.js';
 import { counts, type BenchCase, type BenchInstrument, type DoneWork } from './bench-case.js';
 import { contextOfVehicle } from './limit-context.js';
@@ -61,6 +62,7 @@ export async function gatherBenchCase(
     ),
     works: await worksOf(tx, jobId),
     notDone: inspection.content.notDone,
+    studies: await studiedRepeatabilitiesOf(tx, characteristics),
     context: vehicle === undefined ? {} : contextOfVehicle(vehicle.content),
     shopLimits: limits.map(({ content }) => content.limit),
     localDay: (at) => localDay(at, timeZone),
@@ -83,11 +85,12 @@ export async function worksOf(
 export async function instrumentsOf(
   tx: ShopTransaction,
   ids: readonly string[],
+  asOf?: string,
 ): Promise<ReadonlyMap<string, BenchInstrument>> {
   const wanted = [...new Set(ids)];
   if (wanted.length === 0) return new Map();
-  const instruments = await tx.instruments.findMany(wanted);
-  const calibrations = await tx.calibrations.all({ instrumentId: wanted });
+  const instruments = await tx.instruments.findMany(wanted, asOf);
+  const calibrations = await tx.calibrations.all({ instrumentId: wanted }, asOf);
   return new Map(
     instruments.map(({ id, content }) => {
       const own = calibrations.filter(({ identity }) => identity.instrumentId === id);

@@ -66,6 +66,7 @@ function benchCase(
     instruments: new Map(),
     works: [],
     notDone: [],
+    studies: new Map(),
     context: {},
     shopLimits: [],
     localDay: (at) => at.slice(0, 10),

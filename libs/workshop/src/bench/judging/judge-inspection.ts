@@ -23,6 +23,7 @@ import {
   judgePairs,
   type ObservationJudgement,
 } from './judge-observations.js';
+import { studiedFor, type StudiedRepeatability } from '../gauge-studies/studied-repeatability.js';
 import { limitsOf } from './limits-of-check.js';
 import { judgeNumbers, type NumberJudgement, type PlaceNumbers } from './judge-numbers.js';
 import { contextOfTexts } from './limit-context.js';
@@ -86,7 +87,10 @@ function judgeGroup(bench: BenchCase, group: ReadingGroup, open: readonly string
 }
 
 type Judged = Pick<NumberJudgement, 'judgement' | 'uncertainty' | 'readingClass' | 'place'> &
-  Pick<ObservationJudgement, 'grade' | 'isProvisional'> & { readonly readingIds: readonly string[] | null };
+  Pick<ObservationJudgement, 'grade' | 'isProvisional'> & {
+    readonly readingIds: readonly string[] | null;
+    readonly gaugeStudyId: string | null;
+  };
 
 const nothing: Omit<Judged, 'judgement'> = {
   uncertainty: null,
@@ -95,6 +99,7 @@ const nothing: Omit<Judged, 'judgement'> = {
   grade: null,
   isProvisional: false,
   readingIds: null,
+  gaugeStudyId: null,
 };
 
 function judgeLimit(
@@ -109,15 +114,17 @@ function judgeLimit(
     case 'number': {
       const instrumentId = readings[0]?.content.instrumentId ?? null;
       const instrument = instrumentId === null ? undefined : bench.instruments.get(instrumentId);
+      const studied = studiedFor(bench.studies, check.characteristicId, instrument?.instrument.kind ?? null);
       const judged = judgeNumbers({
         limit,
         characteristic: characteristicOf(bench.componentTypes, check),
         places: placesOf(group),
         instrument: instrument?.instrument.properties ?? null,
+        studied,
         context,
         standing,
       });
-      return { ...nothing, ...judged };
+      return { ...nothing, ...judged, gaugeStudyId: studyUsed(studied, judged) };
     }
     case 'bladePair':
       return { ...nothing, ...judgePairs(limit, readings, context, standing) };
@@ -137,6 +144,14 @@ function judgeLimit(
       return { ...nothing, ...judged };
     }
   }
+}
+
+/** The study a judgement rests on: none where nothing was judged with the doubt counted in. */
+export function studyUsed(
+  studied: StudiedRepeatability | null,
+  { judgement, uncertainty }: NumberJudgement,
+): string | null {
+  return uncertainty?.kind === 'known' || judgement.kind === 'judged' ? (studied?.studyId ?? null) : null;
 }
 
 function placesOf({ readings }: ReadingGroup): readonly PlaceNumbers[] {
@@ -161,6 +176,7 @@ function verdictOf(bench: BenchCase, group: ReadingGroup, limit: Limit, judged: 
     position: group.position,
     place: judged.place,
     limit: { ...limit.edition, origin: limit.origin, asWritten: limit.asWritten },
+    ...(judged.gaugeStudyId === null ? {} : { gaugeStudyId: judged.gaugeStudyId }),
   };
   return {
     outcome: judgement.kind === 'notJudged' ? 'notJudged' : judgement.outcome,

@@ -17,10 +17,12 @@ import {
   type QuantityKind,
   type ReadingClass,
   type ReadingStanding,
+  type StatedUncertainty,
   type UncertaintyBudget,
   type UnitCode,
   type Verdict as Judgement,
 } from '@endfloat/metrology';
+import type { StudiedRepeatability } from '../gauge-studies/studied-repeatability.js';
 
 /** Repeats at one of several like places. */
 export interface PlaceNumbers {
@@ -34,6 +36,8 @@ export interface NumbersInput {
   readonly places: readonly PlaceNumbers[];
   /** null: nobody said which instrument */
   readonly instrument: InstrumentProperties | null;
+  /** what a gauge study of the shop found for this kind of instrument; stands before the default of the kind of part */
+  readonly studied?: StudiedRepeatability | null;
   readonly context: LimitContext;
   readonly standing: ReadingStanding;
 }
@@ -92,9 +96,16 @@ function coarser(steps: readonly (Quantity | null)[], kind: QuantityKind): Quant
   }, null);
 }
 
-/** Budget of the mean of repeats, from the instrument and what the kind of part says about doubt. */
+/**
+ * Budget of the mean of repeats, from the instrument, the gauge study of the shop and what the kind of part says about
+ * doubt. The scatter of the repeats is pooled with the study, or else with the default, by degrees of freedom.
+ */
 export function budgetOf(
-  { characteristic, instrument }: Pick<NumbersInput, 'characteristic' | 'instrument'>,
+  {
+    characteristic,
+    instrument,
+    studied = null,
+  }: Pick<NumbersInput, 'characteristic' | 'instrument' | 'studied'>,
   shown: PlaceNumbers['shown'],
 ): UncertaintyBudget {
   const kind = kindOf(characteristic);
@@ -108,14 +119,17 @@ export function budgetOf(
     quantityKind: kind,
     instrument: propertiesForKind(instrument, kind, steps),
     setUp: doubt?.setUp == null ? null : { standardUncertainty: doubt.setUp, degreesOfFreedom: 'infinite' },
-    priorRepeatability:
-      doubt?.repeatability == null
-        ? null
-        : {
-            standardUncertainty: doubt.repeatability,
-            degreesOfFreedom: doubt.repeatabilityDegreesOfFreedom ?? 'infinite',
-          },
+    priorRepeatability: studied ?? statedRepeatability(doubt),
   });
+}
+
+/** The default of the kind of part; null where it states none. */
+function statedRepeatability(doubt: Characteristic['doubt']): StatedUncertainty | null {
+  if (doubt?.repeatability == null) return null;
+  return {
+    standardUncertainty: doubt.repeatability,
+    degreesOfFreedom: doubt.repeatabilityDegreesOfFreedom ?? 'infinite',
+  };
 }
 
 /** Judges repeats against one limit; of several like places the worst speaks, and a ratio takes them all. */

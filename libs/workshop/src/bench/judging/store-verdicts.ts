@@ -45,6 +45,7 @@ const isSameVerdict = (one: Verdict, other: Verdict): boolean =>
   sameContent({ ...one, probabilityInside: null }, { ...other, probabilityInside: null });
 
 function withoutReadings({ identity, content }: VerdictRecord): Verdict {
+  const { gaugeStudyId: _, ...detail } = content.detail;
   return {
     outcome: 'notJudged',
     probabilityInside: null,
@@ -53,7 +54,7 @@ function withoutReadings({ identity, content }: VerdictRecord): Verdict {
     readingIds: [],
     overdueInstrumentIds: [],
     detail: {
-      ...content.detail,
+      ...detail,
       judgement: {
         kind: 'notJudged',
         limitId: identity.limitId,

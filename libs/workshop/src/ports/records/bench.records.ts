@@ -7,6 +7,7 @@ import type {
   LimitOrigin,
   ReadingClass,
   UncertaintyBudget,
+  UnitCode,
   Verdict as Judgement,
 } from '@endfloat/metrology';
 import type { Warning } from './vehicles.records.js';
@@ -37,6 +38,32 @@ export interface Calibration {
   readonly dueOn: string | null;
   readonly passed: boolean;
   readonly certificate: string | null;
+  readonly note: string | null;
+}
+
+/** How a gauge study is laid out and worked. */
+export const gaugeStudyLayouts = ['crossed', 'averageAndRange', 'nested'] as const;
+export type GaugeStudyLayout = (typeof gaugeStudyLayouts)[number];
+
+/** One value of a gauge study, in the unit of the study. */
+export interface GaugeStudyValue {
+  readonly object: string;
+  readonly appraiser: string;
+  readonly value: number;
+}
+
+/** How much readings of one characteristic vary with one kind of instrument, as people of the shop tried it. */
+export interface GaugeStudy {
+  readonly characteristic: string;
+  readonly instrumentKind: string;
+  readonly studiedOn: string;
+  readonly design: GaugeStudyLayout;
+  /** p-value above which the interaction is pooled; of a crossed study only */
+  readonly poolingLevel: number | null;
+  readonly unit: UnitCode;
+  readonly measurements: readonly GaugeStudyValue[];
+  /** false: kept, and no longer used for the doubt about readings */
+  readonly inUse: boolean;
   readonly note: string | null;
 }
 
@@ -166,6 +193,8 @@ export interface VerdictDetail {
   readonly place: string | null;
   /** the edition of the limit that was used */
   readonly limit: LimitEdition & { readonly origin: LimitOrigin; readonly asWritten: string };
+  /** study the repeatability was taken from; absent: the default of the kind of part, or none */
+  readonly gaugeStudyId?: string;
 }
 
 /**
