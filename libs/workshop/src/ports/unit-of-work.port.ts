@@ -30,6 +30,7 @@ export interface ShopTransaction {
   readonly componentTypes: RecordStore<bench.ByCode, bench.ShopComponentType>;
   readonly instruments: RecordStore<shop.NoReferences, bench.Instrument>;
   readonly calibrations: RecordStore<bench.OfInstrument, bench.Calibration>;
+  readonly gaugeStudies: RecordStore<shop.NoReferences, bench.GaugeStudy>;
   readonly shopLimits: RecordStore<shop.NoReferences, bench.ShopLimit>;
   readonly checkSheets: RecordStore<bench.CheckSheetIdentity, bench.CheckSheetContent>;
   readonly inspections: RecordStore<bench.InspectionIdentity, bench.Inspection>;
@@ -48,7 +49,6 @@ export interface ShopTransaction {
   readonly comebacks: RecordStore<jobs.ComebackIdentity, jobs.Comeback>;
 
   readonly assessments: RecordStore<decide.AssessmentIdentity, decide.Assessment>;
-  readonly gaugeStudies: RecordStore<shop.NoReferences, bench.GaugeStudy>;
   readonly decisions: RecordStore<decide.OfAssessment, decide.Decision>;
   readonly offers: RecordStore<shop.NoReferences, decide.Offer>;
   readonly deliveries: RecordStore<decide.OfOffer, decide.Delivery>;
