@@ -1,5 +1,5 @@
-import type { Interval } from '@endfloat/statistics';
-import { wilsonInterval } from '@endfloat/statistics';
+import type { ComebackCounts, RateOutcome } from '../rates/rate-of-counts.js';
+import { rateOfCounts } from '../rates/rate-of-counts.js';
 import { instantOf } from '../time/instant-of.js';
 import type { SeenSinceRelease, Sighting, WatchTerms, WatchWindowState } from './watch-window.js';
 import { watchWindow } from './watch-window.js';
@@ -37,40 +37,7 @@ export function jobOutcome(
   return { window: window.state, comeback, seen: window.seen };
 }
 
-/** What a rate counts. */
-export interface ComebackCounts {
-  /** jobs that came back inside their window, which has elapsed since */
-  readonly events: number;
-  /** jobs whose window has elapsed and whose outcome is known */
-  readonly atRisk: number;
-  /** window still running, come back or not */
-  readonly pending: number;
-  /** of those: already come back */
-  readonly pendingComebacks: number;
-  /** window elapsed, vehicle never seen again: neither a success nor a comeback */
-  readonly notSeenSince: number;
-  /** of `atRisk`: last seen while the window ran, so the rest of the window is taken on trust */
-  readonly seenOnlyInsideWindow: number;
-}
-
-export type ComebackRate = ComebackCounts &
-  (
-    | {
-        readonly kind: 'estimated';
-        readonly value: number;
-        readonly interval: Interval;
-        readonly intervalMethod: 'wilson';
-        readonly confidence: number;
-      }
-    | {
-        readonly kind: 'insufficientData';
-        readonly of: 'jobsWithElapsedWindow';
-        readonly needed: 1;
-        readonly got: 0;
-        readonly value: null;
-        readonly interval: null;
-      }
-  );
+export type ComebackRate = ComebackCounts & RateOutcome;
 
 /**
  * Comeback rate over jobs whose window has elapsed. Jobs still watched are pending, with their comebacks; a vehicle never
@@ -97,24 +64,5 @@ export function comebackRate(jobs: readonly JobOutcome[], confidence = 0.95): Co
     seenOnlyInsideWindow: atRisk.filter(({ comeback, seen }) => !comeback && seen === 'onlyInsideWindow')
       .length,
   };
-  const interval = wilsonInterval({ successes: counts.events, trials: counts.atRisk }, confidence);
-  if (interval.kind !== 'estimated') {
-    const none = {
-      of: 'jobsWithElapsedWindow',
-      needed: 1,
-      got: 0,
-      value: null,
-      interval: null,
-    } as const;
-    return { ...counts, kind: 'insufficientData', ...none };
-  }
-  const { lower, upper, proportion } = interval;
-  return {
-    ...counts,
-    kind: 'estimated',
-    value: proportion,
-    interval: { lower, upper },
-    intervalMethod: 'wilson',
-    confidence,
-  };
+  return { ...counts, ...rateOfCounts(counts, confidence) };
 }

@@ -1,12 +1,7 @@
-import type { RecurrenceCurve, RecurrenceOutcome, RecurrenceSample } from '@endfloat/statistics';
+import type { RecurrenceCurve, RecurrenceOutcome } from '@endfloat/statistics';
 import { meanCumulativeFunction } from '@endfloat/statistics';
-
-/** When one vehicle (or part position) was watched, and when something recurred; ages in one unit, days or km. */
-export interface UnitHistory {
-  /** stretches in which a recurrence would have been seen: open at the start (but for age 0), closed at the end */
-  readonly spans: readonly { readonly from: number; readonly until: number }[];
-  readonly eventAges: readonly number[];
-}
+import { recurrenceColumns } from './recurrence-columns.js';
+import type { UnitHistory } from './unit-history.js';
 
 export interface RecurrenceLimits {
   readonly lower: number;
@@ -52,68 +47,9 @@ export type FleetRecurrence =
   | (RecurrenceBasis & { readonly kind: 'noEvents' })
   | Extract<RecurrenceOutcome, { kind: 'insufficientData' }>;
 
-interface Span {
-  readonly from: number;
-  readonly until: number;
-}
-
-function requireSpan({ from, until }: Span): void {
-  if (!(from >= 0 && until >= from && Number.isFinite(until))) {
-    throw new RangeError(
-      `a span runs from an age of 0 or more to one not before it, got ${from} to ${until}`,
-    );
-  }
-}
-
-/** Spans in order, overlapping and touching ones made one: a vehicle entered twice is watched once. */
-function joinedSpans(spans: readonly Span[]): Span[] {
-  const joined: Span[] = [];
-  for (const span of [...spans].sort((a, b) => a.from - b.from)) {
-    requireSpan(span);
-    const last = joined.at(-1);
-    if (last === undefined || span.from > last.until) joined.push(span);
-    else joined[joined.length - 1] = { from: last.from, until: Math.max(last.until, span.until) };
-  }
-  return joined;
-}
-
-const isWatched = (spans: readonly Span[], age: number): boolean =>
-  spans.some(({ from, until }) => (from < age || (from === 0 && age === 0)) && age <= until);
-
 function limitsOf(curve: RecurrenceCurve, index: number): RecurrenceLimits | null {
   const [lower, upper] = [curve.lower[index]!, curve.upper[index]!];
   return lower === null || upper === null ? null : { lower, upper };
-}
-
-/** Columns of the estimator, and what it cannot use. */
-function gathered(histories: readonly UnitHistory[]): {
-  sample: RecurrenceSample;
-  observedAge: number;
-  unobserved: number;
-} {
-  const [eventUnits, eventAges]: [number[], number[]] = [[], []];
-  const [spanUnits, spanStarts, spanEnds]: [number[], number[], number[]] = [[], [], []];
-  let [observedAge, unobserved] = [0, 0];
-  for (const [unit, history] of histories.entries()) {
-    const spans = joinedSpans(history.spans);
-    for (const { from, until } of spans) {
-      spanUnits.push(unit);
-      spanStarts.push(from);
-      spanEnds.push(until);
-      observedAge += until - from;
-    }
-    for (const age of history.eventAges) {
-      if (!Number.isFinite(age))
-        throw new RangeError(`an age at which something recurred must be finite: ${age}`);
-      if (!isWatched(spans, age)) {
-        unobserved += 1;
-        continue;
-      }
-      eventUnits.push(unit);
-      eventAges.push(age);
-    }
-  }
-  return { sample: { eventUnits, eventAges, spanUnits, spanStarts, spanEnds }, observedAge, unobserved };
 }
 
 /**
@@ -132,7 +68,7 @@ function gathered(histories: readonly UnitHistory[]): {
  * @example fleetRecurrence([{ spans: [{ from: 0, until: 9 }], eventAges: [4] }, { spans: [{ from: 0, until: 5 }], eventAges: [] }]).kind // => 'estimated'
  */
 export function fleetRecurrence(histories: readonly UnitHistory[], level = 0.95): FleetRecurrence {
-  const { sample, observedAge, unobserved } = gathered(histories);
+  const { sample, observedAge, unobserved } = recurrenceColumns(histories);
   const plain = meanCumulativeFunction(sample, { limitForm: 'plain', level });
   if (plain.kind === 'insufficientData') return plain;
   const { units, firstAge, lastAge } = plain;

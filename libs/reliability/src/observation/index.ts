@@ -1,0 +1,2 @@
+export * from './observed-spans.js';
+export * from './distance-at.js';

@@ -1,0 +1,2 @@
+export * from './rank-vehicles.js';
+export * from './service-due.js';
