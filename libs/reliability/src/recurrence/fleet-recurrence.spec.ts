@@ -1,5 +1,6 @@
 import fc from 'fast-check';
-import type { FleetRecurrence, UnitHistory } from './fleet-recurrence.js';
+import type { FleetRecurrence } from './fleet-recurrence.js';
+import type { UnitHistory } from './unit-history.js';
 import { fleetRecurrence, recurrenceAt } from './fleet-recurrence.js';
 import { valveSeatFleet, valveSeatRecurrence } from './valve-seat.published-case.js';
 

@@ -1,4 +1,4 @@
-import type { UnitHistory } from './fleet-recurrence.js';
+import type { UnitHistory } from './unit-history.js';
 
 /** A row of the published case: mean cumulative replacements per engine at an age in days. */
 export interface PublishedRecurrenceRow {
