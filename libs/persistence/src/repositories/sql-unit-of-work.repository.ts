@@ -3,6 +3,7 @@ import type { ShopConnection, ShopConnections } from '../connection/shop-connect
 import { SqlFleetHistoryQueries } from '../queries/fleet-replacements.query.js';
 import {
   announceEvent,
+import { SqlStockQueries } from '../queries/stock.query.js';
   PrismaApiKeyStore,
   PrismaPersonalRecordStore,
   PrismaShopStore,
@@ -55,3 +56,4 @@ export class SqlUnitOfWork extends UnitOfWork {
 async function takeTurn({ sql, shopId }: ShopConnection, id: string): Promise<void> {
   await sql.query('SELECT pg_advisory_xact_lock(hashtextextended($1, 0))', [`${shopId}/${id}`]);
 }
+      stock: new SqlStockQueries(connection),

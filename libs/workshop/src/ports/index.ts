@@ -14,6 +14,8 @@ export * from './records/decide.records.js';
 export {
   DomainError,
   errorCodes,
+export * from './records/stock.records.js';
+export type * from './stock-queries.port.js';
   invalidInput,
   notFound,
   unknownReference,

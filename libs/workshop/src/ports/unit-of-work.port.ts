@@ -19,6 +19,8 @@ export interface ShopTransaction {
 
   readonly settings: RecordStore<shop.NoReferences, shop.ShopSettings>;
   readonly users: RecordStore<shop.NoReferences, shop.ShopUser>;
+import type * as stock from './records/stock.records.js';
+import type { StockQueries } from './stock-queries.port.js';
   readonly customers: RecordStore<shop.NoReferences, shop.Customer>;
 
   readonly vehicles: RecordStore<shop.NoReferences, vehicles.Vehicle>;
@@ -69,6 +71,12 @@ export interface ShopEvent {
   readonly at: string;
   readonly payload: Readonly<Record<string, unknown>>;
 }
+  readonly parts: RecordStore<shop.NoReferences, stock.Part>;
+  readonly stockMoves: RecordStore<stock.StockMoveIdentity, stock.StockMove>;
+  readonly cores: RecordStore<stock.CoreIdentity, stock.Core>;
+  readonly warrantyClaims: RecordStore<stock.WarrantyClaimIdentity, stock.WarrantyClaim>;
+  readonly arrivalInspections: RecordStore<stock.ArrivalInspectionIdentity, stock.ArrivalInspection>;
+  readonly stock: StockQueries;
 
 /**
  * Opens a transaction on exactly one connection with the shop set, hands out the stores, commits when `work`
