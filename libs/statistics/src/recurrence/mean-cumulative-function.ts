@@ -1,6 +1,7 @@
-import { requireLevel } from '../descriptive/checked-values.js';
+import { requireLevel, type Numbers } from '../descriptive/checked-values.js';
 import { insufficientData, type InsufficientData } from '../descriptive/outcomes.js';
 import { normalQuantile } from '../distributions/normal.js';
+import type { AgeOrder } from '../survival/age-order.js';
 import { orderSample, startOf, type OrderedSample, type RecurrenceSample } from './recurrence-sample.js';
 
 /** Forms of the limits: `plain` M ± z se, which may go below 0; `log` M exp(± z se / M). */
@@ -70,8 +71,8 @@ export function meanCumulativeFunction(
   const order = orderSample(sample);
   const { observedUnits: units, firstAge, lastAge } = order;
   if (units === 0) return insufficientData('units', 1, 0);
-  if (order.eventOrder.length === 0) return { kind: 'noEvents', units, firstAge, lastAge };
-  const columns = walk(sample, order);
+  if (order.events.rows.length === 0) return { kind: 'noEvents', units, firstAge, lastAge };
+  const columns = walk(new UnitSpread(sample, order), order, sample.eventSizes);
   const { mean } = columns;
   const standardErrors = columns.variance.map((variance) => (units > 1 ? Math.sqrt(variance) : null));
   const multiplier = normalQuantile(0.5 + level / 2);
@@ -101,36 +102,42 @@ function limitOf(mean: number, reach: number, form: RecurrenceLimitForm): number
   return mean === 0 ? 0 : mean * Math.exp(reach / mean);
 }
 
-interface Walked {
-  readonly ages: number[];
-  readonly atRisk: number[];
-  readonly events: number[];
-  readonly mean: number[];
-  readonly variance: number[];
+type Walked = Readonly<Record<'ages' | 'atRisk' | 'events' | 'mean' | 'variance', number[]>>;
+
+/** Columns of their final length: growing them would touch several times the memory. */
+function columnsFor({ ages }: AgeOrder): Walked {
+  let steps = 0;
+  for (let place = 0; place < ages.length; place += 1) {
+    if (place === 0 || ages[place] !== ages[place - 1]) steps += 1;
+  }
+  const column = (): number[] => new Array<number>(steps);
+  return { ages: column(), atRisk: column(), events: column(), mean: column(), variance: column() };
 }
 
-function walk(sample: RecurrenceSample, order: OrderedSample): Walked {
-  const { eventAges, eventUnits, eventSizes } = sample;
-  const columns: Walked = { ages: [], atRisk: [], events: [], mean: [], variance: [] };
-  const spread = new UnitSpread(sample, order);
+function walk(
+  spread: UnitSpread,
+  { events, eventUnits }: OrderedSample,
+  eventSizes: Numbers | undefined,
+): Walked {
+  const columns = columnsFor(events);
   let mean = 0;
-  for (let i = 0; i < order.eventOrder.length;) {
-    const age = eventAges[order.eventOrder[i]!]!;
+  let step = 0;
+  for (let place = 0; place < events.rows.length; step += 1) {
+    const age = events.ages[place]!;
     spread.moveTo(age);
     let total = 0;
-    for (; i < order.eventOrder.length && eventAges[order.eventOrder[i]!] === age; i += 1) {
-      const row = order.eventOrder[i]!;
-      const size = eventSizes?.[row] ?? 1;
-      spread.addEvent(eventUnits[row]!, size);
+    for (; place < events.rows.length && events.ages[place] === age; place += 1) {
+      const size = eventSizes === undefined ? 1 : eventSizes[events.rows[place]!]!;
+      spread.addEvent(eventUnits[place]!, size);
       total += size;
     }
     mean += total / spread.atRisk;
     spread.addMean(total);
-    columns.ages.push(age);
-    columns.atRisk.push(spread.atRisk);
-    columns.events.push(total);
-    columns.mean.push(mean);
-    columns.variance.push(spread.variance());
+    columns.ages[step] = age;
+    columns.atRisk[step] = spread.atRisk;
+    columns.events[step] = total;
+    columns.mean[step] = mean;
+    columns.variance[step] = spread.variance();
   }
   return columns;
 }
@@ -163,18 +170,17 @@ class UnitSpread {
   moveTo(age: number): void {
     const { sample, order } = this;
     for (;;) {
-      const startSpan = order.startOrder[this.nextStart];
-      const endSpan = order.endOrder[this.nextEnd];
-      const start = startSpan === undefined ? Infinity : startOf(sample, startSpan);
-      const end = endSpan === undefined ? Infinity : sample.spanEnds[endSpan]!;
+      const { starts: byStart, ends: byEnd } = order;
+      const start = this.nextStart < byStart.rows.length ? byStart.ages[this.nextStart]! : Infinity;
+      const end = this.nextEnd < byEnd.rows.length ? byEnd.ages[this.nextEnd]! : Infinity;
       const starts = start < age || start === 0;
       const ends = end < age;
       // A span that ends where the next one starts is let out first, but never before it was let in itself.
-      if (ends && endSpan !== undefined && (end < start || (end === start && this.isIn(endSpan, start)))) {
-        this.leave(sample.spanUnits[endSpan]!);
+      if (ends && (end < start || (end === start && this.isIn(byEnd.rows[this.nextEnd]!, start)))) {
+        this.leave(sample.spanUnits[byEnd.rows[this.nextEnd]!]!);
         this.nextEnd += 1;
-      } else if (starts && startSpan !== undefined) {
-        this.enter(sample.spanUnits[startSpan]!);
+      } else if (starts) {
+        this.enter(sample.spanUnits[byStart.rows[this.nextStart]!]!);
         this.nextStart += 1;
       } else return;
     }
@@ -207,8 +213,10 @@ class UnitSpread {
 
   addEvent(unit: number, size: number): void {
     const level = this.levels[unit]!;
-    this.put(unit, level, -1);
-    this.put(unit, level + size / (this.atRisk + 1), 1);
+    const step = size / this.atRisk;
+    this.levels[unit] = level + step;
+    this.sumLevels += step;
+    this.sumSquares += step * (2 * level + step);
   }
 
   addMean(total: number): void {
@@ -227,10 +235,10 @@ class UnitSpread {
 function gapsOf(sample: RecurrenceSample, order: OrderedSample): { from: number; to: number }[] {
   const gaps: { from: number; to: number }[] = [];
   let reached = order.firstAge;
-  for (const span of order.startOrder) {
-    const start = startOf(sample, span);
+  order.starts.rows.forEach((span, place) => {
+    const start = order.starts.ages[place]!;
     if (start > reached) gaps.push({ from: reached, to: start });
     reached = Math.max(reached, sample.spanEnds[span]!);
-  }
+  });
   return gaps;
 }

@@ -1,5 +1,5 @@
 import { requireNonNegativeValues, requireSameLength, type Numbers } from '../descriptive/checked-values.js';
-import { orderByAge } from '../survival/age-order.js';
+import { orderByAge, type AgeOrder } from '../survival/age-order.js';
 
 /**
  * Recurring events of units numbered 0, 1, … and the spans of age in which each unit was observed. A unit may have
@@ -22,21 +22,24 @@ export interface OrderedSample {
   readonly unitCount: number;
   /** Units with at least one span of positive length, or one at age 0. */
   readonly observedUnits: number;
-  readonly eventOrder: Uint32Array;
-  readonly startOrder: Uint32Array;
-  readonly endOrder: Uint32Array;
+  readonly events: AgeOrder;
+  /** Unit of each event, in the order of `events`. */
+  readonly eventUnits: Uint32Array;
+  /** Spans that count, by their start and by their end. */
+  readonly starts: AgeOrder;
+  readonly ends: AgeOrder;
   readonly firstAge: number;
   readonly lastAge: number;
 }
 
 export const startOf = (sample: RecurrenceSample, span: number): number => sample.spanStarts?.[span] ?? 0;
 
-/** Row numbers in rising order of a key; rows that are not kept are left out. */
+/** Rows in rising order of a key; rows that are not kept are left out. */
 function orderBy(
   size: number,
   key: (row: number) => number,
   keep: (row: number) => boolean = () => true,
-): Uint32Array {
+): AgeOrder {
   const rows = new Uint32Array(size);
   let kept = 0;
   for (let row = 0; row < size; row += 1) {
@@ -56,46 +59,50 @@ function orderBy(
 export function orderSample(sample: RecurrenceSample): OrderedSample {
   const { eventUnits, eventAges, spanUnits, spanEnds } = sample;
   const greatestUnit = requireColumns(sample);
-  const eventOrder = orderBy(eventAges.length, (row) => eventAges[row]!);
+  const events = orderBy(eventAges.length, (row) => eventAges[row]!);
   // A span without length adds nothing, unless it is at age 0, where a unit is at risk from the start.
   const hasLength = (span: number): boolean =>
     spanEnds[span]! > startOf(sample, span) || spanEnds[span] === 0;
-  const startOrder = orderBy(spanEnds.length, (span) => startOf(sample, span), hasLength);
-  const endOrder = orderBy(spanEnds.length, (span) => spanEnds[span]!, hasLength);
-  const openSpan = new Int32Array(greatestUnit + 1).fill(-1);
+  const starts = orderBy(spanEnds.length, (span) => startOf(sample, span), hasLength);
+  const ends = orderBy(spanEnds.length, (span) => spanEnds[span]!, hasLength);
+  /** End of the last span that each unit entered; −1 before the first. */
+  const openEnd = new Float64Array(greatestUnit + 1).fill(-1);
   let nextStart = 0;
   const observed = new Uint8Array(greatestUnit + 1);
   const openUntil = (age: number): void => {
-    for (; nextStart < startOrder.length; nextStart += 1) {
-      const span = startOrder[nextStart]!;
-      const start = startOf(sample, span);
+    for (; nextStart < starts.rows.length; nextStart += 1) {
+      const span = starts.rows[nextStart]!;
+      const start = starts.ages[nextStart]!;
       if (start >= age && start > 0) return;
       const unit = spanUnits[span]!;
-      const before = openSpan[unit]!;
-      if (before >= 0 && (spanEnds[before]! > start || start === 0)) {
+      const before = openEnd[unit]!;
+      if (before >= 0 && (before > start || start === 0)) {
         throw new RangeError(`the spans of unit ${unit} overlap at age ${start}`);
       }
-      openSpan[unit] = span;
+      openEnd[unit] = spanEnds[span]!;
       observed[unit] = 1;
     }
   };
-  for (const row of eventOrder) {
-    const age = eventAges[row]!;
+  const unitsInOrder = new Uint32Array(eventAges.length);
+  for (let place = 0; place < unitsInOrder.length; place += 1) {
+    const age = events.ages[place]!;
     openUntil(age);
-    const span = openSpan[eventUnits[row]!] ?? -1;
-    if (span < 0 || spanEnds[span]! < age) {
-      throw new RangeError(`the event of unit ${eventUnits[row]} at age ${age} lies outside its spans`);
+    const unit = eventUnits[events.rows[place]!]!;
+    unitsInOrder[place] = unit;
+    if (openEnd[unit]! < age) {
+      throw new RangeError(`the event of unit ${unit} at age ${age} lies outside its spans`);
     }
   }
   openUntil(Infinity);
   return {
     unitCount: greatestUnit + 1,
     observedUnits: observed.reduce((sum, one) => sum + one, 0),
-    eventOrder,
-    startOrder,
-    endOrder,
-    firstAge: startOrder.length === 0 ? 0 : startOf(sample, startOrder[0]!),
-    lastAge: endOrder.length === 0 ? 0 : spanEnds[endOrder[endOrder.length - 1]!]!,
+    events,
+    eventUnits: unitsInOrder,
+    starts,
+    ends,
+    firstAge: starts.ages[0] ?? 0,
+    lastAge: ends.ages.at(-1) ?? 0,
   };
 }
 

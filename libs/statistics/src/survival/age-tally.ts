@@ -16,30 +16,28 @@ export interface TallyRows {
 
 /**
  * Sums weights by age. Ages are equal only when they are the same number; rows of weight 0 count for nothing.
- * O(n log n); without weights the sort is that of plain numbers.
+ * O(n log n) for short columns, O(n) for long ones.
  */
 export function tallyByAge({ ages, weights, keep }: TallyRows): AgeTally {
+  const rows = new Uint32Array(ages.length);
   let kept = 0;
-  const sortedAges = new Float64Array(ages.length);
-  const rows = weights === undefined ? null : new Uint32Array(ages.length);
-  for (let i = 0; i < ages.length; i += 1) {
-    if (keep !== undefined && !keep(i)) continue;
-    if (weights !== undefined && weights[i] === 0) continue;
-    sortedAges[kept] = ages[i]!;
-    if (rows !== null) rows[kept] = i;
+  for (let row = 0; row < ages.length; row += 1) {
+    if (keep !== undefined && !keep(row)) continue;
+    if (weights !== undefined && weights[row] === 0) continue;
+    rows[kept] = row;
     kept += 1;
   }
-  const values = sortedAges.subarray(0, kept).sort();
-  const order = rows === null ? undefined : orderByAge(rows.subarray(0, kept), (row) => ages[row]!);
+  const ordered = orderByAge(rows.subarray(0, kept), (row) => ages[row]!);
   const distinct = new Float64Array(kept);
   const totals = new Float64Array(kept);
   let count = 0;
   for (let i = 0; i < kept; i += 1) {
-    if (count === 0 || distinct[count - 1] !== values[i]) {
-      distinct[count] = values[i]!;
+    const age = ordered.ages[i]!;
+    if (count === 0 || distinct[count - 1] !== age) {
+      distinct[count] = age;
       count += 1;
     }
-    totals[count - 1]! += order === undefined || weights === undefined ? 1 : weights[order[i]!]!;
+    totals[count - 1]! += weights === undefined ? 1 : weights[ordered.rows[i]!]!;
   }
   return { ages: distinct.slice(0, count), totals: totals.slice(0, count) };
 }
