@@ -9,7 +9,7 @@ interface RecordTable {
 }
 
 /** Tables without revisions, each with a store of its own. */
-const plainTables = ['shop', 'personal_record', 'api_key', 'watch_window_end', 'outbox'];
+const plainTables = ['shop', 'personal_record', 'api_key', 'watch_window_end', 'learned_tables', 'outbox'];
 
 const models = new Map(prismaModels().map((model) => [model.table, model]));
 const typesOf = (model: PrismaModel | undefined): Record<string, string> =>

@@ -12,6 +12,7 @@ import { WearModule } from './modules/wear/wear.module.js';
 import { HealthModule } from './http/operation/health.module.js';
 import { AssessmentsModule } from './modules/assessments/assessments.module.js';
 import { DecisionsModule } from './modules/decisions/decisions.module.js';
+import { LearnedTablesModule } from './modules/learned-tables/learned-tables.module.js';
 import { OffersModule } from './modules/offers/offers.module.js';
 import { CatalogueListsModule } from './modules/catalogue-lists/catalogue-lists.module.js';
 import { ComponentTypesModule } from './modules/component-types/component-types.module.js';
@@ -50,6 +51,7 @@ const resources: readonly (new () => object)[] = [
   JobsModule,
   OffersModule,
   DecisionsModule,
+  LearnedTablesModule,
   AssessmentsModule,
   FleetModule,
   CalculationsModule,

@@ -9,8 +9,9 @@ import {
   UuidSource,
   type DatabasePoolSettings,
 } from '@endfloat/persistence';
-import { Clock, Fingerprint, IdentifyCallerUseCase, IdSource, UnitOfWork } from '@endfloat/workshop';
+import { Clock, Computing, Fingerprint, IdentifyCallerUseCase, IdSource, UnitOfWork } from '@endfloat/workshop';
 import { CredentialLookup, type StoredCredential } from './http/access/credential-lookup.port.js';
+import { openComputePool } from './computing/open-compute-pool.js';
 import { readKeyPrefix } from './http/access/key-prefix.js';
 import { ReadinessProbe } from './http/operation/readiness-probe.port.js';
 
@@ -57,6 +58,7 @@ export function openPorts(
   const clock = given.clock ?? new SystemClock();
   const ids = given.ids ?? new UuidSource();
   const work = new SqlUnitOfWork(connections, ids);
+  const computing = openComputePool();
   return {
     work,
     clock,
@@ -66,12 +68,16 @@ export function openPorts(
       { provide: Clock, useValue: clock },
       { provide: IdSource, useValue: ids },
       { provide: Fingerprint, useValue: new Sha256Fingerprint() },
+      { provide: Computing, useValue: computing },
       {
         provide: CredentialLookup,
         useValue: new ShopCredentialLookup(new IdentifyCallerUseCase(work, clock)),
       },
       { provide: ReadinessProbe, useValue: new DatabaseReadiness(() => sqlReadiness(pool)) },
     ],
-    close: () => connections.close(),
+    close: async () => {
+      await computing.close();
+      await connections.close();
+    },
   };
 }

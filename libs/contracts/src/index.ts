@@ -15,6 +15,7 @@ export * from './offers/index.js';
 export * from './fleet/index.js';
 export * from './assessments/index.js';
 export * from './decisions/index.js';
+export * from './learned-tables/index.js';
 export * from './characteristics/index.js';
 export * from './component-types/index.js';
 export * from './limits/index.js';

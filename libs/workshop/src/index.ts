@@ -56,6 +56,19 @@ export type { CalibrationStanding } from './bench/calibration-standing.js';
 export * from './decide/assess.use-case.js';
 export * from './decide/show-assessments.use-case.js';
 export * from './decide/preview-assessment.use-case.js';
+export {
+  previewAssessment,
+  type InlineInspection,
+  type PreviewCommand,
+} from './decide/preview-assessment.js';
+export * from './decide/learning/learned-tables.use-case.js';
+export * from './decide/learning/show-learned-tables.use-case.js';
+export type {
+  ActionCounts,
+  DecisionDocument,
+  DiagnosisDocument,
+} from './decide/learning/learned-documents.js';
+export { compute, computeHere } from './computing/computations.js';
 export * from './decide/expected-costs.use-case.js';
 export * from './decide/decide.use-case.js';
 export { evidenceLink, type EvidenceLink } from './decide/evidence.js';

@@ -6,6 +6,7 @@ import {
   type OptionAction,
 } from '@endfloat/decision';
 import { currencyCodes, unitCodes, type UnitCode } from '@endfloat/metrology';
+import { previewTables, type PreviewTables } from '@endfloat/workshop/ports';
 import {
   DecimalField,
   EnumField,
@@ -242,6 +243,16 @@ export class PreviewAssessmentRequest {
     default: false,
   })
   omitFlipPoints?: boolean;
+
+  @EnumField({
+    description:
+      'Tables to reckon with: judgement, before anything was learned, or those the shop decides by; absent: judgement.',
+    values: previewTables,
+    enumName: 'PreviewTables',
+    optional: true,
+    default: 'judgement',
+  })
+  tables?: PreviewTables;
 
   @IntegerField({
     description: 'Start of the draws behind intervals; absent: 1.',

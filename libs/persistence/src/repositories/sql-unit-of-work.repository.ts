@@ -1,6 +1,8 @@
 import { UnitOfWork, type IdSource, type ShopTransaction } from '@endfloat/workshop/ports';
 import type { ShopConnection, ShopConnections } from '../connection/shop-connection.js';
 import { SqlFleetHistoryQueries } from '../queries/fleet-replacements.query.js';
+import { SqlLearningHistoryQueries } from '../queries/learning-history.query.js';
+import { PrismaLearnedTablesStore } from './prisma-learned-tables.repository.js';
 import {
   announceEvent,
 import { SqlStockQueries } from '../queries/stock.query.js';
@@ -47,6 +49,8 @@ export class SqlUnitOfWork extends UnitOfWork {
       personal: new PrismaPersonalRecordStore(connection),
       watchWindows: new PrismaWatchWindowStore(connection),
       fleetHistory: new SqlFleetHistoryQueries(connection),
+      learnedTables: new PrismaLearnedTablesStore(connection),
+      learningHistory: new SqlLearningHistoryQueries(connection),
       takeTurn: (id) => takeTurn(connection, id),
       announce: (event) => announceEvent(connection, this.ids.next(), event),
     };

@@ -1,7 +1,9 @@
-import { assessRepairOrReplace, canonicaliseAssessmentInput, modelVersion } from '@endfloat/decision';
+import { canonicaliseAssessmentInput, modelVersion } from '@endfloat/decision';
 import type { Money } from '@endfloat/metrology';
+import { compute } from '../computing/computations.js';
 import { DomainError, invalidInput } from '../errors/domain.errors.js';
 import type { Clock } from '../ports/clock.port.js';
+import type { Computing } from '../ports/computing.port.js';
 import type { Fingerprint } from '../ports/fingerprint.port.js';
 import type { IdSource } from '../ports/id-source.port.js';
 import type { Recorded } from '../ports/record-store.port.js';
@@ -15,13 +17,22 @@ import { stampOf } from '../recording/stamp.js';
 import { referencedVehicle } from '../recording/vehicle-visibility.js';
 import { settingsOf } from '../shop/open-shop.use-case.js';
 import { buildInput, type ReadingsTaken } from './build-input.js';
+import { decisionNumbers } from './learning/learned-tables.use-case.js';
 import { notNegative } from './offers.use-case.js';
 
 export type AssessmentRecord = Recorded<AssessmentIdentity, Assessment>;
 
+interface AssessCommand {
+  readonly id?: string | undefined;
+  readonly question: AssessmentQuestion;
+}
+
+type AddedAssessment = AddedRecord<AssessmentIdentity, Assessment>;
+
 /**
  * Assesses what to do with a component of a vehicle: gathers what is known, has it reckoned, and keeps question, canonical
- * input and answer, so that it can be run again to the last digit.
+ * input and answer, so that it can be run again to the last digit. Reckoned between two transactions, so that none is held
+ * open by it; the second one makes the same checks as the first.
  */
 export class AssessUseCase {
   constructor(
@@ -29,45 +40,50 @@ export class AssessUseCase {
     private readonly clock: Clock,
     private readonly ids: IdSource,
     private readonly fingerprint: Fingerprint,
+    private readonly computing: Computing,
   ) {}
 
-  execute(
-    caller: Caller,
-    command: { readonly id?: string | undefined; readonly question: AssessmentQuestion },
-  ): Promise<AddedRecord<AssessmentIdentity, Assessment>> {
+  async execute(caller: Caller, command: AssessCommand): Promise<AddedAssessment> {
     const stamp = stampOf(this.clock, caller);
     const { question } = command;
-    return this.work.run(caller.shopId, async (tx) => {
-      const known = command.id === undefined ? undefined : await tx.assessments.find(command.id);
-      if (known !== undefined) return sameQuestion(known, question);
+    const gathered = await this.work.read(caller.shopId, async (tx) => {
+      const known = await knownBefore(tx, command);
+      if (known !== undefined) return known;
       await refuseUnknown(tx, caller, question, stamp.at);
       const readingsTaken = await readingsTakenSince(tx, question);
-      const { input, sources, fittedPart } = await buildInput(tx, question, {
-        now: stamp.at,
-        fingerprint: this.fingerprint,
-        readingsTaken,
-      });
-      const text = canonicaliseAssessmentInput(input);
-      const content: Assessment = {
-        modelVersion,
-        inputHash: this.fingerprint.of(text),
-        question,
-        input: text,
-        result: assessRepairOrReplace(input),
-        sources,
-      };
+      const tables = await decisionNumbers(tx, this.fingerprint);
+      return buildInput(tx, question, { now: stamp.at, tables, readingsTaken });
+    });
+    if ('record' in gathered) return gathered;
+    const { input, sources, fittedPart } = gathered;
+    const text = canonicaliseAssessmentInput(input);
+    const result = await compute(this.computing, 'assessRepairOrReplace', input);
+    const inputHash = this.fingerprint.of(text);
+    const content: Assessment = { modelVersion, inputHash, question, input: text, result, sources };
+    const { vehicleId, jobId } = question;
+    const identity = { vehicleId, jobId, fittedPartId: fittedPart?.id ?? null };
+    return this.work.run(caller.shopId, async (tx) => {
+      const known = await knownBefore(tx, command);
+      if (known !== undefined) return known;
+      await refuseUnknown(tx, caller, question, stamp.at);
       const id = command.id ?? this.ids.next();
-      const { vehicleId, jobId } = question;
-      const identity = { vehicleId, jobId, fittedPartId: fittedPart?.id ?? null };
       const added = await addRecord(tx.assessments, 'assessment', { id, identity, content }, stamp);
       if (added.created) {
-        const recommendation = content.result.recommendation.kind;
+        const recommendation = result.recommendation.kind;
         const payload = { vehicleId, jobId, componentType: question.componentType, recommendation };
         await tx.announce({ type: 'endfloat.assessment.made.v1', subjectId: id, at: stamp.at, payload });
       }
       return added;
     });
   }
+}
+
+async function knownBefore(
+  tx: ShopTransaction,
+  { id, question }: AssessCommand,
+): Promise<AddedAssessment | undefined> {
+  const known = id === undefined ? undefined : await tx.assessments.find(id);
+  return known === undefined ? undefined : sameQuestion(known, question);
 }
 
 /** The same question under the same id is the same assessment, whatever was recorded since. */

@@ -1,8 +1,7 @@
-import { judgementTables, type AssessmentInput, type LearnedTables } from '@endfloat/decision';
+import type { AssessmentInput, LearnedTables } from '@endfloat/decision';
 import type { Money } from '@endfloat/metrology';
 import { localDay } from '../bench/local-day.js';
 import { DomainError } from '../errors/domain.errors.js';
-import type { Fingerprint } from '../ports/fingerprint.port.js';
 import type { Recorded } from '../ports/record-store.port.js';
 import type { AssessmentQuestion, AssessmentSources } from '../ports/records/decide.records.js';
 import type { Customer, NoReferences, ShopSettings } from '../ports/records/shop.records.js';
@@ -26,16 +25,11 @@ export interface BuiltInput {
   readonly sources: AssessmentSources;
 }
 
-/** Tables the shop decides by: judgement until its own elapsed windows have taught them. */
-export function tablesOf(fingerprint: Fingerprint): LearnedTables {
-  return { ...judgementTables, hash: fingerprint.of(JSON.stringify(judgementTables)) };
-}
-
 /** Gathers the evidence a question is about; the same records give the same input. */
 export async function buildInput(
   tx: ShopTransaction,
   question: AssessmentQuestion,
-  given: { readonly now: string; readonly fingerprint: Fingerprint; readonly readingsTaken: ReadingsTaken },
+  given: { readonly now: string; readonly tables: LearnedTables; readonly readingsTaken: ReadingsTaken },
 ): Promise<BuiltInput> {
   const settings = await settingsOf(tx);
   const component = await componentCaseOf(tx, question);
@@ -71,7 +65,7 @@ export async function buildInput(
     options: offers.options,
     furtherReadings: findings.furtherReadings,
     consent: await gatherConsent(tx, question),
-    tables: tablesOf(given.fingerprint),
+    tables: given.tables,
     seed: assessmentSeed,
   };
   const sources: AssessmentSources = {

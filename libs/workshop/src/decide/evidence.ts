@@ -17,3 +17,10 @@ export function evidenceLink(evidence: string): EvidenceLink {
   const kind = evidenceKinds.find((each) => each === evidence.slice(0, at));
   return kind === undefined ? { kind: 'given', id: evidence } : { kind, id: evidence.slice(at + 1) };
 }
+
+const namedReading = /"reading:([0-9a-f-]{36})"/g;
+
+/** Readings that the canonical input text of an assessment names, each once. */
+export const readingLinks = (input: string): readonly string[] => [
+  ...new Set([...input.matchAll(namedReading)].flatMap(([, id]) => id ?? [])),
+];

@@ -15,7 +15,7 @@ import type { OfferRecord } from './offers.use-case.js';
 import { usualActions, usualCoreLossChance, usualTariff } from './repair-tariffs.js';
 
 /** The action a part in a condition serves. */
-const actionOf: Readonly<Record<PartCondition, OptionAction>> = {
+export const actionOfCondition: Readonly<Record<PartCondition, OptionAction>> = {
   new: 'fitNew',
   newOldStock: 'fitNew',
   remanufactured: 'fitRemanufactured',
@@ -56,7 +56,7 @@ export async function gatherOptions(
   const coreLossChance = Number(question.coreLossChance ?? String(usualCoreLossChance));
   const used = new Set<string>();
   const options = wishes.map(({ action, labourHours, workshopDays }): OptionTerms => {
-    const own = holding.filter(({ content }) => actionOf[content.condition] === action);
+    const own = holding.filter(({ content }) => actionOfCondition[content.condition] === action);
     const partOffers = own.map((offer) => {
       const { leadTime, deliveryIds } = leadTimeOf(offer, ofSuppliers, deliveries);
       for (const id of deliveryIds) used.add(id);

@@ -125,22 +125,20 @@ interface SetContext {
 }
 
 function measuredSet(set: readonly ReadingRecord[], context: SetContext): MeasuredSet {
-  const { wearing, instruments, studies, verdicts, part } = context;
+  const { verdicts, part } = context;
   const last = set.at(-1)!;
   const verdict = verdictOn(last, verdicts);
   const values = set.map(({ content }): Quantity => ({
     value: content.canonicalValue ?? '0',
     unit: content.canonicalUnit as UnitCode,
   }));
-  const instrument = instruments.get(last.content.instrumentId ?? '') ?? null;
-  const studied = studiedFor(studies, wearing.characteristic.id, instrument?.kind ?? null);
   const stated = verdict?.content.detail.uncertainty ?? null;
   const km = last.content.distanceKm;
   return {
     km: km === null ? null : Number(km) - Number(part?.fittedKm ?? '0'),
     instrument: last.content.instrumentId ?? '',
     values: values.map(({ value }) => Number(value)),
-    doubt: doubtOf(stated) ?? doubtOf(budgetOf(values, instrument?.properties ?? null, wearing, studied)),
+    doubt: doubtOf(stated) ?? doubtOf(freshBudget(values, last.content.instrumentId, context)),
     verdict: verdict?.content.outcome ?? 'notJudged',
     isContradictory: isContradictory(verdict),
     evidence: [
@@ -148,6 +146,17 @@ function measuredSet(set: readonly ReadingRecord[], context: SetContext): Measur
       ...(verdict === undefined ? [] : [evidenceOf('verdict', verdict.id)]),
     ],
   };
+}
+
+/** Budget of readings whose verdict states none. */
+function freshBudget(
+  values: readonly Quantity[],
+  instrumentId: string | null,
+  { wearing, instruments, studies }: SetContext,
+): UncertaintyBudget | null {
+  const instrument = instruments.get(instrumentId ?? '') ?? null;
+  const studied = studiedFor(studies, wearing.characteristic.id, instrument?.kind ?? null);
+  return budgetOf(values, instrument?.properties ?? null, wearing, studied);
 }
 
 /** The verdict against the wear limit that rests on a reading; an advisory one decides nothing. */

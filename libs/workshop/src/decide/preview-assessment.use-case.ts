@@ -1,50 +1,12 @@
-import {
-  assessRepairOrReplace,
-  canonicaliseAssessmentInput,
-  type Assessment,
-  type AssessmentDepth,
-  type AssessmentInput,
-  type WearingCharacteristic,
-} from '@endfloat/decision';
-import {
-  conformanceProbability,
-  defaultThresholds,
-  outcomeOfProbability,
-  parseMoney,
-  type Money,
-} from '@endfloat/metrology';
-import { invalidInput } from '../errors/domain.errors.js';
-import type { AssessmentSources } from '../ports/records/decide.records.js';
+import type { Assessment } from '@endfloat/decision';
+import { compute } from '../computing/computations.js';
+import type { Computing } from '../ports/computing.port.js';
 import type { Fingerprint } from '../ports/fingerprint.port.js';
-import { tablesOf } from './build-input.js';
-import { wearFindings, type MeasuredSet, type ReadingDoubt } from './wear-series.js';
-
-/** As-found readings of one inspection, sent along. */
-export interface InlineInspection {
-  readonly kmSinceFitted: number | null;
-  readonly instrument: string;
-  readonly values: readonly number[];
-  /** null: not known; such readings are never taken for exact and say nothing */
-  readonly doubt: ReadingDoubt | null;
-  readonly evidence: readonly string[];
-}
-
-/** One more set of readings as the caller could take it; null: none can be had. */
-export interface InlineFurtherReadings {
-  readonly count: number;
-  readonly minutes: number;
-  readonly wereOffered: boolean;
-  /** for a part that was not measured yet */
-  readonly doubt: ReadingDoubt | null;
-}
-
-export type PreviewCommand = Omit<AssessmentInput, 'tables' | 'evidence' | 'furtherReadings'> & {
-  readonly evidence: Omit<AssessmentInput['evidence'], 'wearNow' | 'wearRate'>;
-  /** oldest first */
-  readonly inspections: readonly InlineInspection[];
-  readonly furtherReadings: InlineFurtherReadings | null;
-  readonly depth: AssessmentDepth;
-};
+import type { AssessmentSources, PreviewTables } from '../ports/records/decide.records.js';
+import type { Caller } from '../ports/roles.js';
+import type { UnitOfWork } from '../ports/unit-of-work.port.js';
+import { decisionNumbers, judgementNumbers } from './learning/learned-tables.use-case.js';
+import type { PreviewCommand } from './preview-assessment.js';
 
 export interface PreviewOutcome {
   readonly result: Assessment;
@@ -52,112 +14,20 @@ export interface PreviewOutcome {
   readonly sources: AssessmentSources;
 }
 
-/** Assesses what it is sent, history and prices included, and keeps nothing. Reads no record of the shop. */
+/** Assesses what it is sent, history and prices included, and keeps nothing. Of the shop it reads its tables, if asked to. */
 export class PreviewAssessmentUseCase {
-  constructor(private readonly fingerprint: Fingerprint) {}
+  constructor(
+    private readonly work: UnitOfWork,
+    private readonly fingerprint: Fingerprint,
+    private readonly computing: Computing,
+  ) {}
 
-  execute(command: PreviewCommand): PreviewOutcome {
-    refuseWrongInput(command);
-    const { inspections, furtherReadings, evidence, depth, ...rest } = command;
-    const sets = inspections.map((inspection) => measuredSet(inspection, command.characteristic));
-    const findings = wearFindings(
-      sets,
-      command.characteristic,
-      furtherReadings === null ? null : { ...furtherReadings, usualDoubt: furtherReadings.doubt },
-    );
-    const input: AssessmentInput = {
-      ...rest,
-      evidence: { ...evidence, wearNow: findings.wearNow, wearRate: findings.wearRate },
-      furtherReadings: findings.furtherReadings,
-      tables: tablesOf(this.fingerprint),
-    };
-    const deliveries = command.options
-      .flatMap(({ offers }) => offers)
-      .reduce((sum, { leadTime }) => sum + (leadTime.kind === 'toOrder' ? leadTime.delivered.length : 0), 0);
-    return {
-      result: assessRepairOrReplace(input, depth),
-      inputHash: this.fingerprint.of(canonicaliseAssessmentInput(input)),
-      sources: {
-        offersLeftOut: [],
-        wearLeftOut: findings.leftOut,
-        otherDangerousFindings: [],
-        observations: { readings: findings.readings, wearPoints: findings.points, deliveries },
-      },
-    };
+  async execute(caller: Caller, command: PreviewCommand, by: PreviewTables): Promise<PreviewOutcome> {
+    const tables =
+      by === 'judgement'
+        ? judgementNumbers(this.fingerprint)
+        : await this.work.read(caller.shopId, (tx) => decisionNumbers(tx, this.fingerprint));
+    const { result, input, sources } = await compute(this.computing, 'previewAssessment', command, tables);
+    return { result, inputHash: this.fingerprint.of(input), sources };
   }
-}
-
-/** The verdict against the criterion's size, by the usual thresholds and with the doubt that was sent. */
-function measuredSet(
-  { kmSinceFitted, instrument, values, doubt, evidence }: InlineInspection,
-  { direction, criterionSize, unwornSize }: WearingCharacteristic,
-): MeasuredSet {
-  const set = { km: kmSinceFitted, instrument, values, doubt, evidence };
-  if (doubt === null) return { ...set, verdict: 'notJudged', isContradictory: false };
-  const variance = (doubt.repeat * doubt.repeat) / values.length + doubt.setUp ** 2 + doubt.bias ** 2;
-  if (variance === 0) return { ...set, doubt: null, verdict: 'notJudged', isContradictory: false };
-  const isRising = direction === 'up';
-  const inside = conformanceProbability({
-    value: values.reduce((sum, value) => sum + value, 0) / values.length,
-    standardUncertainty: Math.sqrt(variance),
-    degreesOfFreedom: 'infinite',
-    permitted: isRising ? { lower: null, upper: criterionSize } : { lower: criterionSize, upper: null },
-    possible: isRising ? { lower: unwornSize, upper: null } : { lower: 0, upper: null },
-    prior: null,
-  });
-  if (inside.kind === 'contradictsPhysicalBound')
-    return { ...set, verdict: 'notJudged', isContradictory: true };
-  const verdict = outcomeOfProbability(inside.inside, defaultThresholds);
-  return { ...set, verdict, isContradictory: false };
-}
-
-function refuseWrongInput(command: PreviewCommand): void {
-  const { characteristic, options, rates, consent } = command;
-  const { direction, criterionSize, unwornSize } = characteristic;
-  if (direction === 'up' ? criterionSize <= unwornSize : criterionSize >= unwornSize) {
-    throw invalidInput(
-      '/characteristic/criterionSize',
-      'order',
-      `A characteristic that goes ${direction} has its criterion on that side of the unworn size.`,
-    );
-  }
-  if (!(command.watchWindowKm > 0))
-    throw invalidInput('/watchWindowKm', 'range', 'A watch window is longer than 0 km.');
-  if (command.serviceIntervalKm !== null && !(command.serviceIntervalKm > 0))
-    throw invalidInput('/serviceIntervalKm', 'range', 'A service interval is longer than 0 km.');
-  refuseTwice(
-    options.map(({ optionId }) => optionId),
-    '/options',
-    'Two options have this id.',
-  );
-  refuseTwice(
-    options.flatMap(({ offers }) => offers.map(({ offerId }) => offerId)),
-    '/options',
-    'Two offers have this id.',
-  );
-  for (const member of ['labourPerHour', 'downtimePerDay', 'comebackHandling'] as const)
-    refuseNoMoney(rates[member], `/rates/${member}`);
-  refuseNoMoney(consent.ceiling, '/consent/ceiling');
-  options.forEach(({ offers }, o) => {
-    offers.forEach(({ price, core }, k) => {
-      const at = `/options/${String(o)}/offers/${String(k)}`;
-      refuseNoMoney(price, `${at}/price`);
-      refuseNoMoney(core?.deposit ?? null, `${at}/core/deposit`);
-    });
-  });
-}
-
-function refuseTwice(ids: readonly string[], pointer: string, detail: string): void {
-  const twice = ids.find((id, index) => ids.indexOf(id) !== index);
-  if (twice !== undefined) throw invalidInput(pointer, 'unique', `${detail} (${twice})`);
-}
-
-/** An amount that cannot be one; whether it makes sense is for the assessment to say, option by option. */
-function refuseNoMoney(money: Money | null, pointer: string): void {
-  if (money === null || parseMoney(money.amount, money.currency).kind === 'money') return;
-  throw invalidInput(
-    `${pointer}/amount`,
-    'money',
-    `Give an amount of ${money.currency} with no more decimals than the currency has.`,
-  );
 }

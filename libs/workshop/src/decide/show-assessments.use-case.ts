@@ -1,6 +1,7 @@
-import { replayAssessment } from '@endfloat/decision';
+import { compute } from '../computing/computations.js';
 import { notFound } from '../errors/domain.errors.js';
 import type { Clock } from '../ports/clock.port.js';
+import type { Computing } from '../ports/computing.port.js';
 import type { Fingerprint } from '../ports/fingerprint.port.js';
 import type { ListPage, ListPosition } from '../ports/record-store.port.js';
 import type { Assessment, AssessmentIdentity } from '../ports/records/decide.records.js';
@@ -71,20 +72,21 @@ export class ReplayAssessmentUseCase {
     private readonly work: UnitOfWork,
     private readonly clock: Clock,
     private readonly fingerprint: Fingerprint,
+    private readonly computing: Computing,
   ) {}
 
-  execute(caller: Caller, id: string): Promise<ReplayOutcome> {
-    return this.work.read(caller.shopId, async (tx) => {
-      const record = await visibleAssessment(tx, caller, id, this.clock.now());
-      const replayed = replayAssessment(record.content.input);
-      const inputHash = this.fingerprint.of(record.content.input);
-      return {
-        record,
-        replayed,
-        isEqual: sameContent(replayed, record.content.result),
-        inputHash,
-        isInputUnchanged: inputHash === record.content.inputHash,
-      };
-    });
+  async execute(caller: Caller, id: string): Promise<ReplayOutcome> {
+    const now = this.clock.now();
+    const record = await this.work.read(caller.shopId, (tx) => visibleAssessment(tx, caller, id, now));
+    const { input, result, inputHash: hashThen } = record.content;
+    const replayed = await compute(this.computing, 'replayAssessment', input);
+    const inputHash = this.fingerprint.of(input);
+    return {
+      record,
+      replayed,
+      isEqual: sameContent(replayed, result),
+      inputHash,
+      isInputUnchanged: inputHash === hashThen,
+    };
   }
 }

@@ -1,4 +1,10 @@
-import type { FurtherReadings, WearingCharacteristic, WearNow, WearRate } from '@endfloat/decision';
+import type {
+  EarlierInspection,
+  FurtherReadings,
+  WearingCharacteristic,
+  WearNow,
+  WearRate,
+} from '@endfloat/decision';
 import { wearTrend, type WearPoint } from '@endfloat/wear';
 import type { WearOmission } from '../ports/records/decide.records.js';
 
@@ -55,17 +61,37 @@ const withoutBias = ({ repeat, setUp }: ReadingDoubt, count: number): number =>
 const ofMean = (doubt: ReadingDoubt, count: number): number =>
   Math.hypot(withoutBias(doubt, count), doubt.bias);
 
-function wearNowOf(latest: MeasuredSet | undefined): { wearNow: WearNow; leftOut: WearOmission | null } {
+/** Inspections before the latest one that can be placed and weighed; null where the latest itself has no distance. */
+function earlierThan(latest: MeasuredSet, sets: readonly MeasuredSet[]): readonly EarlierInspection[] | null {
+  const now = latest.km;
+  if (now === null) return null;
+  return sets.flatMap(({ km, values, doubt, isContradictory }) =>
+    km === null || km < 0 || km > now || doubt === null || isContradictory
+      ? []
+      : [
+          {
+            kmBefore: now - km,
+            value: meanOf(values),
+            standardUncertainty: ofMean(doubt, values.length),
+          },
+        ],
+  );
+}
+
+function wearNowOf(sets: readonly MeasuredSet[]): { wearNow: WearNow; leftOut: WearOmission | null } {
+  const latest = sets.at(-1);
   if (latest === undefined) return { wearNow: { kind: 'notMeasured' }, leftOut: 'noReadings' };
   const { doubt, values, verdict, evidence } = latest;
   if (latest.isContradictory) return { wearNow: { kind: 'contradictory', evidence }, leftOut: null };
   if (doubt === null) return { wearNow: { kind: 'notMeasured' }, leftOut: 'uncertaintyUnknown' };
+  const earlier = earlierThan(latest, sets.slice(0, -1));
   const wearNow: WearNow = {
     kind: 'measured',
     value: meanOf(values),
     standardUncertainty: ofMean(doubt, values.length),
     count: values.length,
     verdict,
+    ...(earlier === null ? {} : { earlier }),
     evidence,
   };
   return { wearNow, leftOut: null };
@@ -136,7 +162,7 @@ export function wearFindings(
   const points = pointsOf(sets);
   const evidence = sets.slice(0, -1).flatMap((set) => set.evidence);
   return {
-    ...wearNowOf(latest),
+    ...wearNowOf(sets),
     wearRate: wearRateOf(points, characteristic, evidence),
     furtherReadings: furtherReadingsOf(latest, offer),
     readings: sets.reduce((sum, { values }) => sum + values.length, 0),

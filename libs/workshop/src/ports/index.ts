@@ -1,11 +1,13 @@
 export { Clock } from './clock.port.js';
 export { IdSource } from './id-source.port.js';
+export { Computing } from './computing.port.js';
 export { Fingerprint } from './fingerprint.port.js';
 export { UnitOfWork, type ShopEvent, type ShopTransaction } from './unit-of-work.port.js';
 export type * from './record-store.port.js';
-export { windowEndings } from './plain-stores.port.js';
+export { learnedSubjects, windowEndings } from './plain-stores.port.js';
 export type * from './plain-stores.port.js';
 export type * from './fleet-history.port.js';
+export type * from './learning-history.port.js';
 export * from './records/shop.records.js';
 export * from './records/vehicles.records.js';
 export * from './records/bench.records.js';

@@ -52,3 +52,24 @@ export interface WatchWindowStore {
   record(end: WatchWindowEnd, recordedAt: string): Promise<boolean>;
   find(releaseIds: readonly string[]): Promise<readonly WatchWindowEnd[]>;
 }
+
+export const learnedSubjects = ['diagnosis', 'decision'] as const;
+export type LearnedSubject = (typeof learnedSubjects)[number];
+
+/** Tables as a shop has learned them. */
+export interface StoredTables {
+  readonly subject: LearnedSubject;
+  readonly version: string;
+  /** SHA-256 of the canonical text of `document` */
+  readonly hash: string;
+  readonly learnedAt: string;
+  readonly document: unknown;
+}
+
+/** Learned tables: a projection that can be dropped and rebuilt; every one that was in use stays, by its hash. */
+export interface LearnedTablesStore {
+  add(tables: StoredTables): Promise<void>;
+  /** those in use; undefined where the shop has learned nothing yet */
+  latest(subject: LearnedSubject): Promise<StoredTables | undefined>;
+  byHash(subject: LearnedSubject, hash: string): Promise<StoredTables | undefined>;
+}

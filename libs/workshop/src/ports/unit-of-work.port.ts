@@ -1,6 +1,13 @@
 import type { RecordStore } from './record-store.port.js';
-import type { ApiKeyStore, PersonalRecordStore, ShopStore, WatchWindowStore } from './plain-stores.port.js';
+import type {
+  ApiKeyStore,
+  LearnedTablesStore,
+  PersonalRecordStore,
+  ShopStore,
+  WatchWindowStore,
+} from './plain-stores.port.js';
 import type { FleetHistoryQueries } from './fleet-history.port.js';
+import type { LearningHistoryQueries } from './learning-history.port.js';
 import type * as shop from './records/shop.records.js';
 import type * as vehicles from './records/vehicles.records.js';
 import type * as bench from './records/bench.records.js';
@@ -16,6 +23,8 @@ export interface ShopTransaction {
   readonly personal: PersonalRecordStore;
   readonly watchWindows: WatchWindowStore;
   readonly fleetHistory: FleetHistoryQueries;
+  readonly learnedTables: LearnedTablesStore;
+  readonly learningHistory: LearningHistoryQueries;
 
   readonly settings: RecordStore<shop.NoReferences, shop.ShopSettings>;
   readonly users: RecordStore<shop.NoReferences, shop.ShopUser>;

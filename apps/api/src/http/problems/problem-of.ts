@@ -15,6 +15,9 @@ const frameworkCodes: Readonly<Record<string, ProblemName>> = {
   FST_ERR_CTP_EMPTY_JSON_BODY: 'malformed-json',
   FST_ERR_HANDLER_TIMEOUT: 'unavailable',
   FST_UNDER_PRESSURE: 'overloaded',
+  COMPUTING_FULL: 'overloaded',
+  COMPUTING_TIMED_OUT: 'overloaded',
+  COMPUTING_CLOSED: 'shutting-down',
   HPE_HEADER_OVERFLOW: 'headers-too-large',
   ERR_HTTP_REQUEST_TIMEOUT: 'request-timeout',
 };
@@ -41,8 +44,12 @@ export function problemOf(error: unknown): HttpProblem {
   if (isDatabaseAway(error)) return new HttpProblem('unavailable', { headers: retrySoon });
   const type = frameworkCodes[codeOf(error)];
   if (type === undefined) return new HttpProblem('internal');
-  return new HttpProblem(type, type === 'unavailable' || type === 'overloaded' ? { headers: retrySoon } : {});
+  return new HttpProblem(type, isPassing(type) ? { headers: retrySoon } : {});
 }
+
+/** What may be over in a moment. */
+const isPassing = (type: ProblemName): boolean =>
+  type === 'unavailable' || type === 'overloaded' || type === 'shutting-down';
 
 function codeOf(error: unknown): string {
   return typeof error === 'object' && error !== null && 'code' in error ? String(error.code) : '';

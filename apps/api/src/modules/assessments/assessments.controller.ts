@@ -67,8 +67,12 @@ export class AssessmentsController {
   @Answer(AssessmentAnswer, {
     summary: 'Assess what is sent along, history and prices included, without keeping anything',
   })
-  previewAssessment(@Body() request: PreviewAssessmentRequest): AssessmentAnswer {
-    return presentPreview(this.preview.execute(toPreviewCommand(request)));
+  async previewAssessment(
+    @CurrentCaller() caller: Caller,
+    @Body() request: PreviewAssessmentRequest,
+  ): Promise<AssessmentAnswer> {
+    const by = request.tables ?? 'judgement';
+    return presentPreview(await this.preview.execute(caller, toPreviewCommand(request), by));
   }
 
   @Get(':assessmentId')

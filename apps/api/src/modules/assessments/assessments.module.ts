@@ -2,6 +2,7 @@ import { Module } from '@nestjs/common';
 import {
   AssessUseCase,
   Clock,
+  Computing,
   ExpectedCostsUseCase,
   Fingerprint,
   IdSource,
@@ -17,10 +18,10 @@ import { ExpectedCostsController } from './expected-costs.controller.js';
 @Module({
   controllers: [AssessmentsController, ExpectedCostsController],
   providers: [
-    useCase(AssessUseCase, UnitOfWork, Clock, IdSource, Fingerprint),
+    useCase(AssessUseCase, UnitOfWork, Clock, IdSource, Fingerprint, Computing),
     useCase(ShowAssessmentsUseCase, UnitOfWork, Clock),
-    useCase(ReplayAssessmentUseCase, UnitOfWork, Clock, Fingerprint),
-    useCase(PreviewAssessmentUseCase, Fingerprint),
+    useCase(ReplayAssessmentUseCase, UnitOfWork, Clock, Fingerprint, Computing),
+    useCase(PreviewAssessmentUseCase, UnitOfWork, Fingerprint, Computing),
     useCase(ExpectedCostsUseCase),
   ],
 })

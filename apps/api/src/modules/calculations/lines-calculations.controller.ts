@@ -9,16 +9,13 @@ import {
   TheilSenRequest,
   TheilSenResponse,
 } from '@endfloat/contracts';
-import {
-  calculateMannKendallTest,
-  calculateMixedLine,
-  calculateStraightLine,
-  calculateTheilSenSlope,
-} from '@endfloat/workshop';
+import { compute, Computing, calculateStraightLine } from '@endfloat/workshop';
 import { Calculation } from './calculation.decorator.js';
 
 @Controller('v1/calculations')
 export class LinesCalculationsController {
+  constructor(private readonly computing: Computing) {}
+
   @Calculation(
     'straight-lines',
     StraightLineResponse,
@@ -29,17 +26,17 @@ export class LinesCalculationsController {
   }
 
   @Calculation('theil-sen-slopes', TheilSenResponse, 'Theil-Sen slope')
-  calculateTheilSenSlope(@Body() request: TheilSenRequest): TheilSenResponse {
-    return calculateTheilSenSlope(request);
+  calculateTheilSenSlope(@Body() request: TheilSenRequest): Promise<TheilSenResponse> {
+    return compute(this.computing, 'calculateTheilSenSlope', request);
   }
 
   @Calculation('mann-kendall-tests', MannKendallResponse, 'Mann-Kendall test of a trend')
-  calculateMannKendallTest(@Body() request: PairedPointsRequest): MannKendallResponse {
-    return calculateMannKendallTest(request);
+  calculateMannKendallTest(@Body() request: PairedPointsRequest): Promise<MannKendallResponse> {
+    return compute(this.computing, 'calculateMannKendallTest', request);
   }
 
   @Calculation('mixed-lines', MixedLineResponse, 'Lines of several units by restricted maximum likelihood')
-  calculateMixedLine(@Body() request: MixedLineRequest): MixedLineResponse {
-    return calculateMixedLine(request);
+  calculateMixedLine(@Body() request: MixedLineRequest): Promise<MixedLineResponse> {
+    return compute(this.computing, 'calculateMixedLine', request);
   }
 }

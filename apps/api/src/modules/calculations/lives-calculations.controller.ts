@@ -9,19 +9,16 @@ import {
   WeibayesRequest,
   WeibayesResponse,
 } from '@endfloat/contracts';
-import {
-  calculateLifeFit,
-  calculateSurvivalCurve,
-  calculateTurnbullEstimate,
-  calculateWeibayes,
-} from '@endfloat/workshop';
+import { compute, Computing, calculateWeibayes } from '@endfloat/workshop';
 import { Calculation } from './calculation.decorator.js';
 
 @Controller('v1/calculations')
 export class LivesCalculationsController {
+  constructor(private readonly computing: Computing) {}
+
   @Calculation('kaplan-meier-curves', SurvivalCurveResponse, 'Kaplan-Meier curve of right-censored lives')
-  calculateSurvivalCurve(@Body() request: SurvivalCurveRequest): SurvivalCurveResponse {
-    return calculateSurvivalCurve(request);
+  calculateSurvivalCurve(@Body() request: SurvivalCurveRequest): Promise<SurvivalCurveResponse> {
+    return compute(this.computing, 'calculateSurvivalCurve', request);
   }
 
   @Calculation(
@@ -29,13 +26,13 @@ export class LivesCalculationsController {
     TurnbullEstimateResponse,
     'Survival without a distribution from inspection data',
   )
-  calculateTurnbullEstimate(@Body() request: TurnbullEstimateRequest): TurnbullEstimateResponse {
-    return calculateTurnbullEstimate(request);
+  calculateTurnbullEstimate(@Body() request: TurnbullEstimateRequest): Promise<TurnbullEstimateResponse> {
+    return compute(this.computing, 'calculateTurnbullEstimate', request);
   }
 
   @Calculation('life-fits', LifeFitResponse, 'Weibull, lognormal or exponential distribution of lives')
-  calculateLifeFit(@Body() request: LifeFitRequest): LifeFitResponse {
-    return calculateLifeFit(request);
+  calculateLifeFit(@Body() request: LifeFitRequest): Promise<LifeFitResponse> {
+    return compute(this.computing, 'calculateLifeFit', request);
   }
 
   @Calculation('weibayes-estimates', WeibayesResponse, 'Characteristic life for a known Weibull shape')

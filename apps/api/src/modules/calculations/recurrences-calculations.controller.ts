@@ -7,15 +7,13 @@ import {
   TrendTestRequest,
   TrendTestResponse,
 } from '@endfloat/contracts';
-import {
-  calculateMeanCumulativeFunction,
-  calculatePowerLawProcess,
-  calculateTrendTests,
-} from '@endfloat/workshop';
+import { compute, Computing, calculatePowerLawProcess, calculateTrendTests } from '@endfloat/workshop';
 import { Calculation } from './calculation.decorator.js';
 
 @Controller('v1/calculations')
 export class RecurrencesCalculationsController {
+  constructor(private readonly computing: Computing) {}
+
   @Calculation(
     'mean-cumulative-functions',
     MeanCumulativeFunctionResponse,
@@ -23,8 +21,8 @@ export class RecurrencesCalculationsController {
   )
   calculateMeanCumulativeFunction(
     @Body() request: MeanCumulativeFunctionRequest,
-  ): MeanCumulativeFunctionResponse {
-    return calculateMeanCumulativeFunction(request);
+  ): Promise<MeanCumulativeFunctionResponse> {
+    return compute(this.computing, 'calculateMeanCumulativeFunction', request);
   }
 
   @Calculation('power-law-processes', PowerLawProcessResponse, 'Power-law process of a repaired system')

@@ -6,6 +6,7 @@ import {
 } from '@endfloat/decision';
 import type { OptionAction } from '@endfloat/decision';
 import type { Money } from '@endfloat/metrology';
+import type { PriceBreak } from '@endfloat/stock';
 
 export interface AssessmentIdentity {
   readonly vehicleId: string;
@@ -73,6 +74,10 @@ export interface AssessmentSources {
   };
 }
 
+/** Which tables a preview takes: those of before anything was learned, or those the shop decides by. */
+export const previewTables = ['judgement', 'ofShop'] as const;
+export type PreviewTables = (typeof previewTables)[number];
+
 /** Question, canonical input text with its hash, and the result: enough to replay it anywhere. */
 export interface Assessment {
   readonly modelVersion: string;
@@ -113,8 +118,16 @@ export interface Offer {
   /** 0: it is on the shelf; null: nothing was promised */
   readonly promisedLeadDays: number | null;
   readonly warrantyMonths: number | null;
+  /** km of warranty on the part; ends with its months or its km, whichever comes first */
+  readonly warrantyKm?: string | null;
   /** last day it holds */
   readonly validUntil: string | null;
+  /** the number of the shop's list that is offered */
+  readonly partId?: string | null;
+  /** price of a piece from a number of pieces on, in the currency of the price */
+  readonly priceBreaks?: readonly PriceBreak[] | null;
+  /** days after arrival within which the old part has to be back */
+  readonly coreReturnDays?: number | null;
 }
 
 export interface OfOffer {
@@ -124,4 +137,6 @@ export interface Delivery {
   readonly orderedOn: string;
   readonly promisedOn: string | null;
   readonly arrivedOn: string | null;
+  /** pieces; absent or null: one */
+  readonly quantity?: number | null;
 }

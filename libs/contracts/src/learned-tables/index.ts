@@ -1,0 +1,3 @@
+export * from './learned-tables.dto.js';
+export * from './learned-diagnosis.dto.js';
+export * from './learned-decision.dto.js';
