@@ -1,9 +1,10 @@
 import {
   findRoot,
-  gammaLogPdf,
   gammaQuantile,
   gammaSurvival,
   gammaCdf,
+  gammaLogPdf,
+  logGamma,
   normalCdf,
   normalLogPdf,
   normalQuantile,
@@ -60,9 +61,13 @@ export function globalRisk(
       end === null ? [] : [-8, -4, -2, -1, 0, 1, 2, 4, 8].map((k) => end + k * standardUncertainty),
     ),
   ];
+  const { axis } = population;
+  const marks = breaks.map((x) => axis.placeOf(x));
   const integrate = (chance: (x: number) => number, from: number, to: number): number => {
-    const [low, high] = [Math.max(from, population.from), Math.min(to, population.to)];
-    return low < high ? integratePiecewise((x) => population.density(x) * chance(x), low, high, breaks) : 0;
+    const low = Math.max(axis.placeOf(from), axis.placeOf(population.from));
+    const high = Math.min(axis.placeOf(to), axis.placeOf(population.to));
+    const density = (place: number): number => axis.density(place) * chance(axis.valueAt(place));
+    return low < high ? Math.min(1, integratePiecewise(density, low, high, marks)) : 0;
   };
   const lower = permitted.lower ?? -Infinity;
   const upper = permitted.upper ?? Infinity;
@@ -140,8 +145,15 @@ function rejectionProbability(truth: number, u: number, { lower, upper }: OpenIn
   return (lower === null ? 0 : below(lower, truth, u)) + (upper === null ? 0 : above(upper, truth, u));
 }
 
+/** Where a population is integrated: places s with values x(s), and the density of s. */
+interface Axis {
+  readonly placeOf: (x: number) => number;
+  readonly valueAt: (place: number) => number;
+  readonly density: (place: number) => number;
+}
+
 interface Population {
-  readonly density: (x: number) => number;
+  readonly axis: Axis;
   readonly below: (x: number) => number;
   readonly above: (x: number) => number;
   /** Range outside which less than 1e-14 lies, and points between which the density is smooth. */
@@ -155,24 +167,45 @@ const quantileMarks = [1e-6, 0.001, 0.02, 0.1, 0.3, 0.5, 0.7, 0.9, 0.98, 0.999, 
 function populationOf(prior: PopulationPrior): Population {
   if (prior.kind === 'normal') {
     const { mean, standardDeviation } = prior;
-    const quantile = (p: number): number => normalQuantile(p, mean, standardDeviation);
     return {
-      density: (x) => Math.exp(normalLogPdf(x, mean, standardDeviation)),
+      axis: plainAxis((x) => normalLogPdf(x, mean, standardDeviation)),
       below: (x) => normalCdf(x, mean, standardDeviation),
       above: (x) => normalSurvival(x, mean, standardDeviation),
       from: mean - 9 * standardDeviation,
       to: mean + 9 * standardDeviation,
-      breaks: quantileMarks.map(quantile),
+      breaks: quantileMarks.map((p) => normalQuantile(p, mean, standardDeviation)),
     };
   }
   const { shape, rate } = prior;
-  const quantile = (p: number): number => gammaQuantile(p, shape, rate);
   return {
-    density: (x) => Math.exp(gammaLogPdf(x, shape, rate)),
+    axis: gammaAxis(shape, rate),
     below: (x) => gammaCdf(x, shape, rate),
     above: (x) => gammaSurvival(x, shape, rate),
-    from: quantile(1e-14),
-    to: quantile(1 - 1e-14),
-    breaks: quantileMarks.map(quantile),
+    from: gammaQuantile(1e-14, shape, rate),
+    to: gammaQuantile(1 - 1e-14, shape, rate),
+    breaks: quantileMarks.map((p) => gammaQuantile(p, shape, rate)),
   };
 }
+
+/**
+ * A gamma density of a shape below 5 is not smooth at 0, and of one below 1 not even finite there. Over s with x = s^m and
+ * m · shape at least 5 it starts as the fourth power of s or higher, which Simpson's rule takes to full accuracy.
+ */
+function gammaAxis(shape: number, rate: number): Axis {
+  const power = Math.max(1, Math.ceil(5 / shape));
+  if (power === 1) return plainAxis((x) => gammaLogPdf(x, shape, rate));
+  const logFactor = shape * Math.log(rate) - logGamma(shape) + Math.log(power);
+  const valueAt = (place: number): number => place ** power;
+  return {
+    placeOf: (x) => (x > 0 ? x ** (1 / power) : 0),
+    valueAt,
+    density: (place) =>
+      place === 0 ? 0 : Math.exp(logFactor + (power * shape - 1) * Math.log(place) - rate * valueAt(place)),
+  };
+}
+
+const plainAxis = (logDensity: (x: number) => number): Axis => ({
+  placeOf: (x) => x,
+  valueAt: (place) => place,
+  density: (place) => Math.exp(logDensity(place)),
+});

@@ -37,7 +37,7 @@ const STARTS = Array.from({ length: 45 }, (_, i) => Math.LN10 * (-8 + i / 4));
  *   than two groups of two or more trials, since single trials say nothing about the spread between groups. The
  *   likelihood is flat in alpha + beta for few groups: read the mean, not the pair.
  * @throws RangeError on counts that are not whole, negative or contradictory
- * @complexity O(groups + largest number of trials) for each of some ten steps
+ * @complexity O(groups + largest number of trials) time for each of some sixty evaluations; O(groups) memory
  * @source Griffiths (1973), Biometrics 29:637–648; Skellam (1948), J. R. Statist. Soc. B 10:257–261
  * @oracle test/oracles/statistics-regression/generate.R (batting averages of Efron & Morris 1975)
  * @example betaBinomialFit([{ successes: 0, trials: 5 }, { successes: 0, trials: 4 }]) // => { kind: 'allAlike', proportion: 0 }

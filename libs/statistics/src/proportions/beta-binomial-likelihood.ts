@@ -1,24 +1,30 @@
 import type { SecondOrder } from '../optimise/maximise-by-newton.js';
 import type { BinomialCount } from './binomial-count.js';
 
-/** For each i, how many groups have more than i successes, more than i failures, more than i trials. */
-export interface Exceedances {
-  readonly successes: readonly number[];
-  readonly failures: readonly number[];
-  readonly trials: readonly number[];
+/** Whole numbers i from `from` to below `to`: `count` groups have more than i. */
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+  readonly count: number;
 }
 
-function exceeding(counts: readonly number[]): number[] {
-  const most = counts.reduce((a, b) => Math.max(a, b), 0);
-  const exactly = Array.from({ length: most + 1 }, () => 0);
-  for (const count of counts) exactly[count]! += 1;
-  let above = 0;
-  for (let i = most; i >= 0; i -= 1) {
-    const here = exactly[i]!;
-    exactly[i] = above;
-    above += here;
-  }
-  return exactly;
+/** For each i, how many groups have more than i successes, more than i failures, more than i trials; in stretches. */
+export interface Exceedances {
+  readonly successes: readonly Stretch[];
+  readonly failures: readonly Stretch[];
+  readonly trials: readonly Stretch[];
+}
+
+/** One stretch between neighbouring counts, so that memory grows with the groups and not with their trials. */
+function exceeding(counts: readonly number[]): Stretch[] {
+  const sorted = Float64Array.from(counts).sort();
+  const stretches: Stretch[] = [];
+  let from = 0;
+  sorted.forEach((to, place) => {
+    if (to > from) stretches.push({ from, to, count: sorted.length - place });
+    from = to;
+  });
+  return stretches;
 }
 
 export function exceedancesOf(groups: readonly BinomialCount[]): Exceedances {
@@ -46,19 +52,20 @@ interface Derivatives {
  */
 export function betaBinomialDerivatives(counts: Exceedances, mean: number, spread: number): Derivatives {
   const sum = { value: 0, mean: 0, spread: 0, meanMean: 0, meanSpread: 0, spreadSpread: 0 };
-  const add = (exceed: readonly number[], start: number, meanSign: number, sign: number): void => {
-    exceed.forEach((count, i) => {
-      if (count === 0) return;
-      const at = start + i * spread;
-      const first = (sign * count) / at;
-      const second = -first / at;
-      sum.value += sign * count * Math.log(at);
-      sum.mean += meanSign * first;
-      sum.spread += i * first;
-      sum.meanMean += meanSign * meanSign * second;
-      sum.meanSpread += meanSign * i * second;
-      sum.spreadSpread += i * i * second;
-    });
+  const add = (stretches: readonly Stretch[], start: number, meanSign: number, sign: number): void => {
+    for (const { from, to, count } of stretches) {
+      for (let i = from; i < to; i += 1) {
+        const at = start + i * spread;
+        const first = (sign * count) / at;
+        const second = -first / at;
+        sum.value += sign * count * Math.log(at);
+        sum.mean += meanSign * first;
+        sum.spread += i * first;
+        sum.meanMean += meanSign * meanSign * second;
+        sum.meanSpread += meanSign * i * second;
+        sum.spreadSpread += i * i * second;
+      }
+    }
   };
   add(counts.successes, mean, 1, 1);
   add(counts.failures, 1 - mean, -1, 1);
