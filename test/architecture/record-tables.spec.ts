@@ -9,7 +9,18 @@ interface RecordTable {
 }
 
 /** Tables without revisions, each with a store of its own. */
-const plainTables = ['shop', 'personal_record', 'api_key', 'watch_window_end', 'learned_tables', 'outbox'];
+const plainTables = [
+  'shop',
+  'personal_record',
+  'api_key',
+  'watch_window_end',
+  'learned_tables',
+  'outbox',
+  'stored_answer',
+  'webhook_secret',
+  'webhook_delivery',
+  'webhook_attempt',
+];
 
 const models = new Map(prismaModels().map((model) => [model.table, model]));
 const typesOf = (model: PrismaModel | undefined): Record<string, string> =>

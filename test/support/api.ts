@@ -32,6 +32,9 @@ export class StandingClock extends Clock {
   }
 }
 
+/** What test processes seal with, so that a second one opens what the first has sealed. */
+export const testSealingSecret = 'a secret for sealing that only tests know';
+
 export interface Call {
   readonly as?: TestUser | undefined;
   readonly body?: unknown;
@@ -92,7 +95,10 @@ export async function startTestApi(options: { readonly clock?: StandingClock } =
   const database = await createTestDatabase();
   const clock = options.clock ?? new SystemClock();
   const ids = new UuidSource();
-  const ports = openPorts({ url: database.apiUrl, size: 8, waitMs: 2000 }, { clock, ids });
+  const ports = openPorts(
+    { url: database.apiUrl, size: 8, waitMs: 2000 },
+    { clock, ids, sealingSecret: testSealingSecret },
+  );
   const app = await createApi({ settings: testSettings, module: AppModule.register(ports.providers) });
   const checker = await documentOf(app);
   const parts = { app, work: ports.work, clock, ids };

@@ -10,6 +10,8 @@ import { FleetModule } from './modules/fleet/fleet.module.js';
 import { CalculationsModule } from './modules/calculations/calculations.module.js';
 import { WearModule } from './modules/wear/wear.module.js';
 import { HealthModule } from './http/operation/health.module.js';
+import { EventsModule } from './modules/events/events.module.js';
+import { IdempotencyModule } from './modules/idempotency/idempotency.module.js';
 import { AssessmentsModule } from './modules/assessments/assessments.module.js';
 import { DecisionsModule } from './modules/decisions/decisions.module.js';
 import { LearnedTablesModule } from './modules/learned-tables/learned-tables.module.js';
@@ -41,6 +43,8 @@ class PortsModule {
 /** Modules of the interface, one per resource. */
 const resources: readonly (new () => object)[] = [
   HealthModule,
+  IdempotencyModule,
+  EventsModule,
   VehiclesModule,
   ShopModule,
   CustomersModule,

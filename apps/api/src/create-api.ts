@@ -3,6 +3,7 @@ import { Module, VersioningType, type DynamicModule } from '@nestjs/common';
 import { ModulesContainer, NestFactory } from '@nestjs/core';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import type { Logger } from 'pino';
+import { AnswerOnceUseCase } from '@endfloat/workshop';
 import { CredentialLookup } from './http/access/credential-lookup.port.js';
 import { RateLimits } from './http/access/rate-limits.js';
 import { AnswerInterceptor } from './http/answers/answer.interceptor.js';
@@ -10,6 +11,7 @@ import { buildDocument } from './http/contract/build-document.js';
 import { faultyRoutes } from './http/contract/check-routes.js';
 import { walkRoutes } from './http/contract/route-walk.js';
 import { serveDocument } from './http/contract/serve-document.js';
+import { AnswerOnceInterceptor } from './http/idempotency/answer-once.interceptor.js';
 import { HttpModule } from './http/http.module.js';
 import { Drain } from './http/operation/drain.js';
 import { logRequests } from './http/operation/log-requests.js';
@@ -55,7 +57,7 @@ export async function createApi({
   if (faults.length > 0) throw new Error(`routes are declared wrongly:\n${faults.join('\n')}`);
   app.useGlobalPipes(new ReadAsDeclaredPipe());
   app.useGlobalFilters(new ProblemDetailsFilter());
-  app.useGlobalInterceptors(new AnswerInterceptor(settings.strictAnswers));
+  app.useGlobalInterceptors(...answeringOnce(app), new AnswerInterceptor(settings.strictAnswers));
   const fastify = app.getHttpAdapter().getInstance();
   const drain = app.get(Drain, { strict: false });
   setStandingHeaders(fastify, settings.allowedOrigin, drain);
@@ -78,4 +80,12 @@ export async function createApi({
   await app.init();
   await fastify.ready();
   return app;
+}
+
+/** Around all others, since it keeps what they made; absent in an interface without a database. */
+function answeringOnce(app: NestFastifyApplication): AnswerOnceInterceptor[] {
+  const modules = [...app.get(ModulesContainer).values()];
+  return modules.some((module) => module.providers.has(AnswerOnceUseCase))
+    ? [new AnswerOnceInterceptor(app.get(AnswerOnceUseCase, { strict: false }))]
+    : [];
 }

@@ -1,15 +1,18 @@
 import type { Provider } from '@nestjs/common';
+import { randomBytes } from 'node:crypto';
 import {
+  AesSealer,
   openDatabasePool,
   Sha256Fingerprint,
   ShopConnections,
+  SqlSharedTransaction,
   SqlUnitOfWork,
   sqlReadiness,
   SystemClock,
   UuidSource,
   type DatabasePoolSettings,
 } from '@endfloat/persistence';
-import { Clock, Computing, Fingerprint, IdentifyCallerUseCase, IdSource, UnitOfWork } from '@endfloat/workshop';
+import { Clock, Computing, Fingerprint, IdentifyCallerUseCase, IdSource, Sealer, SharedTransaction, UnitOfWork } from '@endfloat/workshop';
 import { CredentialLookup, type StoredCredential } from './http/access/credential-lookup.port.js';
 import { openComputePool } from './computing/open-compute-pool.js';
 import { readKeyPrefix } from './http/access/key-prefix.js';
@@ -48,10 +51,17 @@ export interface OpenPorts {
   close(): Promise<void>;
 }
 
+export interface GivenParts {
+  readonly clock?: Clock;
+  readonly ids?: IdSource;
+  /** What is sealed with it is opened by every process that has it; without one, by this process alone. */
+  readonly sealingSecret?: string;
+}
+
 /** Binds every port to its adapter on one database. `clock` and `ids` may be replaced, the database never is. */
 export function openPorts(
   database: DatabasePoolSettings,
-  given: { readonly clock?: Clock; readonly ids?: IdSource } = {},
+  given: GivenParts = {},
 ): OpenPorts {
   const pool = openDatabasePool(database);
   const connections = new ShopConnections(pool);
@@ -67,6 +77,8 @@ export function openPorts(
       { provide: UnitOfWork, useValue: work },
       { provide: Clock, useValue: clock },
       { provide: IdSource, useValue: ids },
+      { provide: SharedTransaction, useValue: new SqlSharedTransaction(connections, work) },
+      { provide: Sealer, useValue: new AesSealer(given.sealingSecret ?? randomBytes(32).toString('hex')) },
       { provide: Fingerprint, useValue: new Sha256Fingerprint() },
       { provide: Computing, useValue: computing },
       {

@@ -28,3 +28,4 @@ export * from './catalogue-lists/index.js';
 export * from './calculations/index.js';
 export * from './history/index.js';
 export * from './wear/index.js';
+export * from './events/index.js';

@@ -2,8 +2,11 @@ export { openDatabasePool, type DatabasePoolSettings } from './connection/databa
 export { ShopConnections, sqlState } from './connection/shop-connection.js';
 export { sqlReadiness } from './connection/sql-readiness.js';
 export { SqlUnitOfWork } from './repositories/sql-unit-of-work.repository.js';
+export { SqlSharedTransaction } from './repositories/sql-shared-transaction.repository.js';
 export { listShopIds } from './repositories/list-shops.js';
 export { Sha256Fingerprint } from './system/sha256-fingerprint.js';
+export { AesSealer } from './system/aes-sealer.js';
+export { SystemChance } from './system/system-chance.js';
 export { SystemClock } from './system/system-clock.js';
 export { UuidSource } from './system/uuid-source.js';
 export * from './embedded/index.js';

@@ -77,3 +77,7 @@ export { symptomNames } from './jobs/symptom-names.js';
 export * from './calculations/index.js';
 export * from './history/index.js';
 export * from './wear/index.js';
+export * from './idempotency/answer-once.use-case.js';
+export * from './idempotency/erase-expired-answers.use-case.js';
+export * from './events/read-events.use-case.js';
+export * from './events/cloud-event.js';

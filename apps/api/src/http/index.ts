@@ -4,6 +4,7 @@ export { Pager, type PageRequest } from './answers/pager.js';
 export { AlsoCsv } from './csv/also-csv.decorator.js';
 export type { CsvValue } from './csv/csv-cell.js';
 export { csvLines, type CsvColumn } from './csv/csv-table.js';
+export { NeedsIdempotencyKey } from './idempotency/idempotency-key.js';
 export { HttpProblem } from './problems/http-problem.js';
 export { IfMatch, type ExpectedVersion } from './requests/expected-version.js';
 export { BodyStream, CurrentCaller } from './requests/parameters.js';

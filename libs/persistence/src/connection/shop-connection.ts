@@ -1,3 +1,4 @@
+import { AsyncLocalStorage } from 'node:async_hooks';
 import type pg from 'pg';
 import { PrismaPg } from '@prisma/adapter-pg';
 import { PrismaClient } from '../generated/client.js';
@@ -14,6 +15,15 @@ export interface ShopConnection {
   readonly prisma: PrismaClient;
 }
 
+/** A transaction that others join, one after the other. */
+interface Shared {
+  readonly connection: ShopConnection;
+  /** ends when the last of those who joined has ended */
+  last: Promise<unknown>;
+}
+
+const shared = new AsyncLocalStorage<Shared>();
+
 /** Opens transactions of one shop. There is no other way to a connection. */
 export class ShopConnections {
   private readonly prisma: PrismaClient;
@@ -23,6 +33,23 @@ export class ShopConnections {
   }
 
   async inTransaction<T>(
+    shopId: string,
+    access: 'READ WRITE' | 'READ ONLY',
+    work: (connection: ShopConnection) => Promise<T>,
+  ): Promise<T> {
+    const open = shared.getStore();
+    if (open?.connection.shopId === shopId) return join(open, access, work);
+    return this.separately(shopId, access, work);
+  }
+
+  /** A transaction that every other one of the same shop joins which is asked for within `work`. */
+  sharing<T>(shopId: string, work: (connection: ShopConnection) => Promise<T>): Promise<T> {
+    return this.separately(shopId, 'READ WRITE', (connection) =>
+      shared.run({ connection, last: Promise.resolve() }, () => work(connection)),
+    );
+  }
+
+  private async separately<T>(
     shopId: string,
     access: 'READ WRITE' | 'READ ONLY',
     work: (connection: ShopConnection) => Promise<T>,
@@ -77,6 +104,36 @@ export class ShopConnections {
     await this.prisma.$disconnect();
     await this.pool.end();
   }
+}
+
+/**
+ * Runs `work` within an open transaction, after whoever joined it before. What it wrote is taken back when it fails, so
+ * that whoever catches the failure may go on, or try again.
+ */
+function join<T>(
+  open: Shared,
+  access: 'READ WRITE' | 'READ ONLY',
+  work: (connection: ShopConnection) => Promise<T>,
+): Promise<T> {
+  const { connection } = open;
+  const part = async (): Promise<T> => {
+    const run = () => shared.run({ connection, last: Promise.resolve() }, async () => await work(connection));
+    if (access === 'READ ONLY') return run();
+    await connection.sql.query('SAVEPOINT joined');
+    try {
+      const result = await run();
+      await connection.sql.query('RELEASE SAVEPOINT joined');
+      return result;
+    } catch (error) {
+      await connection.sql
+        .query('ROLLBACK TO SAVEPOINT joined; RELEASE SAVEPOINT joined')
+        .catch(() => undefined);
+      throw error;
+    }
+  };
+  const result = open.last.then(part, part);
+  open.last = result.catch(() => undefined);
+  return result;
 }
 
 /** SQLSTATE of an error of pg, or of one of Prisma, which keeps what its adapter was told in `meta`. */

@@ -150,16 +150,21 @@ export class PrismaWatchWindowStore implements WatchWindowStore {
   }
 }
 
-/** Writes an event into the outbox of the transaction: it exists if and only if the transaction commits. */
+/**
+ * Writes an event into the outbox of the transaction, and a delivery for each endpoint that is to be told of it: both
+ * exist if and only if the transaction commits.
+ */
 export async function announceEvent(connection: ShopConnection, id: string, event: ShopEvent): Promise<void> {
-  await connection.prisma.outbox.create({
-    data: {
-      shopId: connection.shopId,
-      id,
-      type: event.type,
-      subjectId: event.subjectId,
-      payload: event.payload as Prisma.InputJsonObject,
-      recordedAt: event.at,
-    },
-  });
+  await connection.sql.query(
+    `WITH event AS (
+       INSERT INTO outbox (shop_id, id, type, subject_id, payload, recorded_at)
+       VALUES ($1, $2, $3, $4, $5, $6) RETURNING id
+     )
+     INSERT INTO webhook_delivery (shop_id, id, endpoint_id, event_id, state, attempts, due_at, recorded_at)
+     SELECT $1, endfloat_uuid7(), r.id, event.id, 'waiting', 0, $6, $6
+     FROM event, webhook_endpoint_revision r
+     WHERE r.shop_id = $1 AND r.replaced_at IS NULL AND r.state = 'active'
+       AND (r.document->'eventTypes' = 'null'::jsonb OR r.document->'eventTypes' ? $3)`,
+    [connection.shopId, id, event.type, event.subjectId, JSON.stringify(event.payload), event.at],
+  );
 }

@@ -272,4 +272,10 @@ export const recordTables = {
     columns: { inspectedAt: 'timestamptz', serial: 'text' },
     sort: { by: 'inspectedAt', descending: true },
   } satisfies RecordTable<records.ArrivalInspectionIdentity, records.ArrivalInspection>,
+  webhookEndpoints: {
+    name: 'webhook_endpoint',
+    identity: {},
+    columns: { state: 'text' },
+    sort: { by: 'firstRecordedAt', descending: true },
+  } satisfies RecordTable<records.NoReferences, records.WebhookEndpoint>,
 };

@@ -1,5 +1,7 @@
 import { UnitOfWork, type IdSource, type ShopTransaction } from '@endfloat/workshop/ports';
 import type { ShopConnection, ShopConnections } from '../connection/shop-connection.js';
+import { SqlAuditTrail } from '../queries/audit-trail.query.js';
+import { SqlEventFeed } from '../queries/event-feed.query.js';
 import { SqlFleetHistoryQueries } from '../queries/fleet-replacements.query.js';
 import { SqlLearningHistoryQueries } from '../queries/learning-history.query.js';
 import { PrismaLearnedTablesStore } from './prisma-learned-tables.repository.js';
@@ -13,6 +15,9 @@ import { SqlStockQueries } from '../queries/stock.query.js';
 } from './prisma-plain-stores.repository.js';
 import type { RecordTable } from './record-table.js';
 import { recordTables } from './record-tables.js';
+import { SqlStoredAnswerStore } from './sql-stored-answers.repository.js';
+import { SqlWebhookDeliveryStore } from './sql-webhook-deliveries.repository.js';
+import { SqlWebhookSecretStore } from './sql-webhook-secrets.repository.js';
 import { SqlRecordStore } from './sql-record-store.repository.js';
 
 type RecordTables = typeof recordTables;
@@ -38,7 +43,8 @@ export class SqlUnitOfWork extends UnitOfWork {
     );
   }
 
-  private transaction(connection: ShopConnection): ShopTransaction {
+  /** The stores on a connection; for transactions that this class did not open. */
+  transaction(connection: ShopConnection): ShopTransaction {
     const tables = Object.entries(recordTables) as unknown as [string, RecordTable<object, object>][];
     const entries = tables.map(([name, table]) => [name, new SqlRecordStore(connection, table)]);
     return {
@@ -51,6 +57,11 @@ export class SqlUnitOfWork extends UnitOfWork {
       fleetHistory: new SqlFleetHistoryQueries(connection),
       learnedTables: new PrismaLearnedTablesStore(connection),
       learningHistory: new SqlLearningHistoryQueries(connection),
+      storedAnswers: new SqlStoredAnswerStore(connection),
+      webhookSecrets: new SqlWebhookSecretStore(connection),
+      webhookDeliveries: new SqlWebhookDeliveryStore(connection),
+      events: new SqlEventFeed(connection),
+      auditTrail: new SqlAuditTrail(connection),
       takeTurn: (id) => takeTurn(connection, id),
       announce: (event) => announceEvent(connection, this.ids.next(), event),
     };

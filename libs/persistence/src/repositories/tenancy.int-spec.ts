@@ -47,7 +47,28 @@ async function fill(tx: ShopTransaction): Promise<void> {
   await tx.personal.add({ id: ids.next(), ...personal, recordedAt: sampleStamp.at }, sampleStamp.by);
   const { id: releaseId } = await samples.record(tx, 'releases');
   await tx.watchWindows.record({ releaseId, endedAt: sampleStamp.at, endedBy: 'days' }, sampleStamp.at);
-  await tx.announce({ type: 'endfloat.van.seen.v1', subjectId: releaseId, at: sampleStamp.at, payload: {} });
+  await fillPlatform(tx, releaseId);
+}
+
+/** A stored answer, and an event that an endpoint was told of in vain. */
+async function fillPlatform(tx: ShopTransaction, subjectId: string): Promise<void> {
+  const { at } = sampleStamp;
+  const answer = { keyHash: 'beef', fingerprint: 'cafe', status: 201, location: null, content: 'sealed' };
+  await tx.storedAnswers.add({ ...answer, recordedAt: at, expiresAt: '2031-05-06T09:30:00.125Z' });
+  const endpointId = ids.next();
+  const endpoint = {
+    url: 'https://hooks.example/',
+    description: 'a',
+    eventTypes: null,
+    state: 'active',
+  } as const;
+  await tx.webhookEndpoints.add(endpointId, {}, endpoint, sampleStamp);
+  const secret = { id: ids.next(), endpointId, sealed: 'sealed', recordedAt: at, recordedBy: sampleStamp.by };
+  await tx.webhookSecrets.add(secret);
+  await tx.announce({ type: 'endfloat.van.seen.v1', subjectId, at, payload: {} });
+  const { items } = await tx.webhookDeliveries.list({ endpointId, limit: 1 });
+  const attempt = { number: 1, startedAt: at, endedAt: at, outcome: 'refused', status: 500 } as const;
+  await tx.webhookDeliveries.recordAttempt(items[0]!.id, attempt);
 }
 
 beforeAll(async () => {
@@ -95,7 +116,7 @@ describe('JOB rule 16: one shop never sees the rows of another', () => {
        WHERE relnamespace = 'public'::regnamespace AND relkind IN ('r', 'p') AND relname <> '_prisma_migrations' ORDER BY 1`,
     );
     expect(guarded.map(({ table }) => table)).toEqual(rows.map(({ table }) => table));
-    expect(guarded.length).toBe(2 * Object.keys(tables).length + 5);
+    expect(guarded.length).toBe(2 * Object.keys(tables).length + 9);
   });
 
   it.each(['api', 'worker', 'owner'] as const)(
@@ -181,10 +202,17 @@ describe('JOB rule 1: the working roles', () => {
     'personal_record.erase_reason',
     'personal_record.erased_at',
     'personal_record.erased_by',
+    'stored_answer.content',
+    'stored_answer.erased_at',
+    'webhook_delivery.attempts',
+    'webhook_delivery.due_at',
+    'webhook_delivery.settled_at',
+    'webhook_delivery.state',
+    'webhook_secret.ends_at',
   ];
 
   it.each(['endfloat_api', 'endfloat_worker'])(
-    '%s may change no column but the mark of replacement, the revoking of a key and the erasing of personal data',
+    '%s may change no column but the mark of replacement, the revoking of a key, the erasing of personal data and answers, and the course of a delivery',
     async (role) => {
       const { rows } = await pools.owner.query<{ column: string }>(
         `SELECT c.table_name || '.' || c.column_name AS column FROM information_schema.columns c

@@ -25,6 +25,8 @@ export const errorCodes = [
   'comeback.notReleasedBefore',
   'assessment.notPossible',
   'decision.optionRemoved',
+  'request.running',
+  'request.keyReused',
 ] as const;
 export type ErrorCode = (typeof errorCodes)[number];
 

@@ -6,6 +6,11 @@ import type {
   ShopStore,
   WatchWindowStore,
 } from './plain-stores.port.js';
+import type { AuditTrail } from './audit.port.js';
+import type { EventFeed } from './event-feed.port.js';
+import type { StoredAnswerStore } from './stored-answers.port.js';
+import type { WebhookDeliveryStore, WebhookSecretStore } from './webhooks.port.js';
+import type * as webhooks from './records/webhooks.records.js';
 import type { FleetHistoryQueries } from './fleet-history.port.js';
 import type { LearningHistoryQueries } from './learning-history.port.js';
 import type * as shop from './records/shop.records.js';
@@ -63,6 +68,13 @@ import type { StockQueries } from './stock-queries.port.js';
   readonly decisions: RecordStore<decide.OfAssessment, decide.Decision>;
   readonly offers: RecordStore<shop.NoReferences, decide.Offer>;
   readonly deliveries: RecordStore<decide.OfOffer, decide.Delivery>;
+
+  readonly webhookEndpoints: RecordStore<shop.NoReferences, webhooks.WebhookEndpoint>;
+  readonly webhookSecrets: WebhookSecretStore;
+  readonly webhookDeliveries: WebhookDeliveryStore;
+  readonly storedAnswers: StoredAnswerStore;
+  readonly events: EventFeed;
+  readonly auditTrail: AuditTrail;
 
   /**
    * Waits until no other transaction holds the turn of this record, and holds it to the end of this one. For rules over

@@ -1,4 +1,4 @@
-import { pageSizes, type Page, type PageQuery } from '@endfloat/contracts';
+import { pageSizes, type Page } from '@endfloat/contracts';
 import { HttpProblem } from '../problems/http-problem.js';
 import { requestContext } from '../requests/request-context.js';
 import { decodeCursor, encodeCursor, type CursorPosition } from './cursor.js';
@@ -14,12 +14,17 @@ export class Pager {
   constructor(private readonly key: string) {}
 
   /** Reads `pageSize` and `cursor`. */
-  read({ pageSize, cursor }: PageQuery): PageRequest {
+  read({ pageSize, cursor }: { pageSize?: string | undefined; cursor?: string | undefined }): PageRequest {
     const limit = pageSize === undefined ? pageSizes.usual : Number(pageSize);
     return {
       limit,
       ...(cursor === undefined ? {} : { after: decodeCursor(cursor, currentList(), this.key) }),
     };
+  }
+
+  /** A cursor of the running request's list, for answers that are no pages. */
+  cursor(position: CursorPosition): string {
+    return encodeCursor(position, currentList(), this.key);
   }
 
   /** The page of a list; `next` is where the list goes on, absent at its end. */
@@ -39,7 +44,7 @@ function currentList(): string {
   const { caller, request } = exchange;
   const [path = '', query = ''] = (request.raw.url ?? '').split('?', 2);
   const filters = [...new URLSearchParams(query)]
-    .filter(([name]) => name !== 'cursor' && name !== 'pageSize')
+    .filter(([name]) => !['cursor', 'pageSize', 'after'].includes(name))
     .sort(([a], [b]) => (a < b ? -1 : 1));
   return JSON.stringify([caller?.shopId ?? '', caller?.customerId ?? '', path, filters]);
 }

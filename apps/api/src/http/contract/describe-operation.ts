@@ -6,6 +6,7 @@ import {
   type JsonSchema,
   type SchemaNames,
 } from '@endfloat/contracts';
+import { keyPattern, takesKey } from '../idempotency/idempotency-key.js';
 import { consumedBy, csvMediaType, json } from '../requests/media-types.js';
 import { headersNamed } from './document-headers.js';
 import { refusalsOf } from './document-problems.js';
@@ -72,7 +73,8 @@ function parametersOf(route: WalkedRoute, names: SchemaNames): object[] {
   return [...fromClass('path'), ...fromClass('query'), ...headerParameters(route)];
 }
 
-function headerParameters({ rules, method, answer }: WalkedRoute): object[] {
+function headerParameters(route: WalkedRoute): object[] {
+  const { rules, method, answer } = route;
   const tags = {
     type: 'string',
     maxLength: 1024,
@@ -94,12 +96,27 @@ function headerParameters({ rules, method, answer }: WalkedRoute): object[] {
     ...(rules.needsVersion === true
       ? [header('If-Match', true, 'Tag of the version the change was made from.', tags)]
       : []),
+    ...(takesKey(method, rules) ? [keyParameter(header, rules.needsIdempotencyKey === true)] : []),
     header('Prefer', false, '`return=minimal` asks for no body (RFC 7240).', {
       type: 'string',
       maxLength: 256,
       pattern: '^.+$',
     }),
   ];
+}
+
+function keyParameter(
+  header: (name: string, required: boolean, description: string, schema: object) => object,
+  isNeeded: boolean,
+): object {
+  const text =
+    'Key of this request: sent again with the same key it has one effect and gets the first answer, for at least 24 hours.';
+  const when = isNeeded ? ' Needed where the body brings no id.' : '';
+  return header('Idempotency-Key', false, `${text}${when}`, {
+    type: 'string',
+    maxLength: 255,
+    pattern: keyPattern,
+  });
 }
 
 function bodyOf(route: WalkedRoute, names: SchemaNames): OpenAPIV3_1.RequestBodyObject | undefined {
@@ -129,6 +146,7 @@ function answersOf({ answer, method, rules }: WalkedRoute, names: SchemaNames): 
   const headers = headersNamed(
     'ETag',
     'Preference-Applied',
+    ...(takesKey(method, rules) ? ['Idempotency-Replayed' as const] : []),
     ...(status === 201 || status === 202 ? ['Location'] : []),
   );
   const minimal: Responses = {

@@ -13,6 +13,7 @@ export const headerComponents: Record<string, OpenAPIV3_1.HeaderObject> = {
   'Accept-Patch': text('Media types of the body that PATCH reads here.', '^.+$'),
   'Accept-Post': text('Media types of the body that is read here.', '^.+$'),
   ETag: text('Version of the representation; send it back in If-Match or If-None-Match.', '^"[^"]*"$'),
+  'Idempotency-Replayed': text('`?1`: this is the answer that was given to this key before.', '^\\?1$', 2),
   Link: text('Address of the next page; none on the last one (RFC 8288).', '^<[^>]+>; rel="next"$', 8192),
   Location: text('Where the record stands.', '^\\S+$', 2048),
   'Preference-Applied': text('Which preference was honoured (RFC 7240).', '^return=minimal$'),

@@ -25,4 +25,6 @@ export const errorProblems = {
   'comeback.notReleasedBefore': 'state-conflict',
   'assessment.notPossible': 'state-conflict',
   'decision.optionRemoved': 'state-conflict',
+  'request.running': 'idempotency-in-progress',
+  'request.keyReused': 'idempotency-key-reused',
 } as const satisfies Record<ErrorCode, ProblemName>;

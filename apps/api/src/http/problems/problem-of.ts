@@ -38,7 +38,13 @@ export function problemOf(error: unknown): HttpProblem {
   if (error instanceof HttpProblem) return error;
   if (error instanceof DomainError) {
     const { code, message, faults } = error;
-    return new HttpProblem(errorProblems[code], { code, detail: message, faults: [...faults] });
+    const type = errorProblems[code];
+    return new HttpProblem(type, {
+      code,
+      detail: message,
+      faults: [...faults],
+      ...(type === 'idempotency-in-progress' ? { headers: { 'retry-after': '1' } } : {}),
+    });
   }
   if (error instanceof JsonFault) return new HttpProblem('malformed-json', { code: error.code });
   if (isDatabaseAway(error)) return new HttpProblem('unavailable', { headers: retrySoon });

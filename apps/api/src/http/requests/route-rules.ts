@@ -1,6 +1,16 @@
 import { FASTIFY_ROUTE_CONFIG_METADATA } from '@nestjs/platform-fastify/constants.js';
 import type { ShopRole } from '@endfloat/workshop';
 
+/** That a route is going (RFC 9745, RFC 8594). */
+export interface Retirement {
+  /** RFC 3339 instant from which callers should use something else */
+  readonly deprecatedAt: string;
+  /** RFC 3339 instant from which the route may be gone; not earlier than six months after the other */
+  readonly sunsetAt: string;
+  /** where callers read what to use instead */
+  readonly link: string;
+}
+
 /** What the shell checks about a route before its handler runs; written by decorators, read from the route's config. */
 export interface RouteRules {
   /** Who may call: everybody, or callers with one of these roles. */
@@ -13,6 +23,10 @@ export interface RouteRules {
   readonly bodyLimit?: number;
   /** The request must say which version it was made from. */
   readonly needsVersion?: boolean;
+  /** The request must carry an Idempotency-Key unless its body brings an id. */
+  readonly needsIdempotencyKey?: boolean;
+  /** Announced to go: from when on it is discouraged, and when it ends. */
+  readonly retirement?: Retirement;
   /** Answered even while the process is overloaded or about to end; not limited. */
   readonly isProbe?: boolean;
 }
