@@ -293,24 +293,3 @@ export class VerdictResponse extends JoinTypes(RecordedResponse, JudgementDto) {
   @TextField({ description: 'What to do then.', nullable: true, max: 2000 })
   whatToDo!: string | null;
 }
-
-export class InstrumentVerdict extends VerdictResponse {
-  @IdField({ description: 'The vehicle.' })
-  vehicleId!: string;
-}
-
-export class InstrumentVerdictList {
-  @TextField({
-    description: 'Day of the last passed calibration; null: never, so all are listed.',
-    nullable: true,
-    max: 10,
-  })
-  lastGoodCalibrationOn!: string | null;
-
-  @ListField({
-    description: 'Verdicts that rested on the instrument since, latest first.',
-    max: 200,
-    type: () => InstrumentVerdict,
-  })
-  items!: InstrumentVerdict[];
-}

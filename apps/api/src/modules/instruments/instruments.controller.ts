@@ -8,6 +8,7 @@ import {
   InstrumentPath,
   InstrumentResponse,
   InstrumentRevisions,
+  InstrumentConsequences,
   InstrumentVerdictList,
   ListInstrumentsQuery,
   RecordCalibrationRequest,
@@ -30,7 +31,7 @@ import {
   Pager,
   type ExpectedVersion,
 } from '../../http/index.js';
-import { presentVerdict } from '../readings/verdict.presenter.js';
+import { presentConsequences, presentInstrumentVerdict } from './consequences.presenter.js';
 import { toInstrument } from './instrument.command-mapper.js';
 import {
   presentCalibration,
@@ -162,7 +163,24 @@ export class InstrumentStandingController {
     const found = await this.verdicts.execute(caller, { instrumentId, asOf, limit: mostVerdicts });
     return {
       lastGoodCalibrationOn: found.lastGoodCalibrationOn,
-      items: found.verdicts.map((verdict) => ({ ...presentVerdict(verdict), vehicleId: verdict.vehicleId })),
+      items: found.verdicts.map(presentInstrumentVerdict),
     };
+  }
+
+  @Get('consequences')
+  @Allow('owner', 'desk', 'technician', 'developer', 'auditor')
+  @Answer(InstrumentConsequences, {
+    summary:
+      'Verdicts, assessments and decisions that rested on an instrument since its last passed calibration',
+    description:
+      'What to look at again where an instrument proves wrong. An assessment rests on it where its input names one of the readings; the 200 latest of each are listed.',
+  })
+  async listInstrumentConsequences(
+    @CurrentCaller() caller: Caller,
+    @Param() { instrumentId }: InstrumentPath,
+    @Query() { asOf }: AsOfQuery,
+  ): Promise<InstrumentConsequences> {
+    const found = await this.verdicts.consequences(caller, { instrumentId, asOf, limit: mostVerdicts });
+    return presentConsequences(found);
   }
 }

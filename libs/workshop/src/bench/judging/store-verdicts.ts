@@ -45,7 +45,7 @@ const isSameVerdict = (one: Verdict, other: Verdict): boolean =>
   sameContent({ ...one, probabilityInside: null }, { ...other, probabilityInside: null });
 
 function withoutReadings({ identity, content }: VerdictRecord): Verdict {
-  const { gaugeStudyId: _, ...detail } = content.detail;
+  const { position, limit } = content.detail;
   return {
     outcome: 'notJudged',
     probabilityInside: null,
@@ -54,7 +54,8 @@ function withoutReadings({ identity, content }: VerdictRecord): Verdict {
     readingIds: [],
     overdueInstrumentIds: [],
     detail: {
-      ...detail,
+      position,
+      limit,
       judgement: {
         kind: 'notJudged',
         limitId: identity.limitId,
