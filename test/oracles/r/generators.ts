@@ -13,13 +13,15 @@ export interface Generator {
 const besideOracles = (path: string): string => fileURLToPath(new URL(`../${path}`, import.meta.url));
 
 /** Every R script of the oracles. */
-export const generators: readonly Generator[] = ['statistics-survival', 'statistics-regression'].map(
-  (name) => ({
-    name,
-    script: besideOracles(`${name}/generate.R`),
-    values: besideOracles(`${name}/values.txt`),
-  }),
-);
+export const generators: readonly Generator[] = [
+  'statistics-survival',
+  'statistics-regression',
+  'datasets-of-r',
+].map((name) => ({
+  name,
+  script: besideOracles(`${name}/generate.R`),
+  values: besideOracles(`${name}/values.txt`),
+}));
 
 /** What a generator prints now, below a line with the versions. */
 export function generatedValues({ script }: Generator, { r, survival }: VersionsOfR): string {
