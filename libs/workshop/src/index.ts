@@ -12,6 +12,8 @@ export * from './intake/transfer-vehicle.use-case.js';
 export * from './intake/fitted-parts.use-case.js';
 export * from './fleet/import-fleet-history.use-case.js';
 export * from './fleet/show-fleet-recurrence.use-case.js';
+export * from './fleet/component-lives.use-case.js';
+export type { WatchOddity } from './fleet/watched-fleet.js';
 
 /** Texts for people, made from stable codes at the edge. */
 export { renderText } from '@endfloat/catalogue';
@@ -26,6 +28,17 @@ export * from './jobs/release-job.use-case.js';
 export * from './jobs/required-proof.js';
 export * from './comeback/settle-comeback.use-case.js';
 export * from './comeback/close-watch-windows.use-case.js';
+export * from './rates/rows-in-memory.js';
+export * from './rates/settle-jobs.use-case.js';
+export type { RateBasis, RateQuery } from './rates/ask-settled-jobs.js';
+export * from './rates/compare-comebacks.use-case.js';
+export * from './rates/show-comeback-costs.use-case.js';
+export * from './rates/show-comeback-course.use-case.js';
+export {
+  ShowComebackRatesUseCase,
+  type ComebackRatesView,
+  type RateGroup,
+} from './rates/show-comeback-rates.use-case.js';
 export { odometerSegmentCauses, odometerUnits } from '@endfloat/wear';
 export type { ComebackRecord } from './comeback/propose-comebacks.js';
 export * from './decide/offers.use-case.js';
@@ -45,6 +58,13 @@ export * from './bench/withdraw-reading.use-case.js';
 export * from './bench/find-readings.use-case.js';
 export * from './bench/evaluate-reading.use-case.js';
 export * from './bench/next-check.use-case.js';
+export type { WorthwhileCheck } from './bench/next-check-ranking.js';
+export {
+  moneyUnknownReasons,
+  type CheckWorth,
+  type ChecksByMoney,
+  type MoneyUnknownReason,
+} from './bench/next-check-money.js';
 export { enteredOf, resultOf } from './bench/entered-of.js';
 export type { EnteredResult, ReadingEntry } from './bench/entered-reading.js';
 export type { CheckProgress, PhaseProgress } from './bench/check-progress.js';

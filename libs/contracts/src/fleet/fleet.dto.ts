@@ -10,7 +10,6 @@ import {
   NestedField,
   NumberField,
   TextField,
-  UnionField,
   textPatterns,
 } from '../fields/index.js';
 
@@ -94,20 +93,6 @@ export class ImportedFleetHistoryResponse {
 
   @IntegerField({ description: 'How many fitted parts were recorded, first ones included.' })
   fittedParts!: number;
-}
-
-export class FleetRecurrenceQuery {
-  @TextField({ description: 'Kind of part.', max: 64, pattern: textPatterns.catalogueId })
-  componentType!: string;
-
-  @IdField({ description: 'Vehicles this customer owns; all of the shop where absent.', optional: true })
-  customerId?: string;
-
-  @InstantField({ description: 'End of the observation; now where absent.', optional: true })
-  until?: string;
-
-  @InstantField({ description: 'The answer as it was known at this moment.', optional: true })
-  asOf?: string;
 }
 
 export class RecurrenceLimitsDto {
@@ -201,12 +186,4 @@ export class RecurrenceNeedsMoreDto {
 
   @IntegerField({ description: 'Observed vehicles there are.' })
   got!: number;
-}
-
-export class FleetRecurrenceResponse {
-  @UnionField({
-    description: 'The curve, or why there is none.',
-    types: () => [EstimatedRecurrenceDto, NoRecurrenceDto, RecurrenceNeedsMoreDto],
-  })
-  recurrence!: EstimatedRecurrenceDto | NoRecurrenceDto | RecurrenceNeedsMoreDto;
 }

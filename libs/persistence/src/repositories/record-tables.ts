@@ -1,4 +1,5 @@
 import type * as records from '@endfloat/workshop/ports';
+import { planningTables } from './planning-tables.js';
 import type { RecordTable } from './record-table.js';
 
 /** Every kind of record and where it lies. Held equal to prisma/schema.prisma by a test. */
@@ -230,6 +231,12 @@ export const recordTables = {
     columns: { orderedOn: 'date', promisedOn: 'date', arrivedOn: 'date' },
     sort: { by: 'orderedOn', descending: true },
   } satisfies RecordTable<records.OfOffer, records.Delivery>,
+  webhookEndpoints: {
+    name: 'webhook_endpoint',
+    identity: {},
+    columns: { state: 'text' },
+    sort: { by: 'firstRecordedAt', descending: true },
+  } satisfies RecordTable<records.NoReferences, records.WebhookEndpoint>,
   parts: {
     name: 'part',
     identity: {},
@@ -272,10 +279,5 @@ export const recordTables = {
     columns: { inspectedAt: 'timestamptz', serial: 'text' },
     sort: { by: 'inspectedAt', descending: true },
   } satisfies RecordTable<records.ArrivalInspectionIdentity, records.ArrivalInspection>,
-  webhookEndpoints: {
-    name: 'webhook_endpoint',
-    identity: {},
-    columns: { state: 'text' },
-    sort: { by: 'firstRecordedAt', descending: true },
-  } satisfies RecordTable<records.NoReferences, records.WebhookEndpoint>,
+  ...planningTables,
 };

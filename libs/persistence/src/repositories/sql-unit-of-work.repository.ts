@@ -2,12 +2,12 @@ import { UnitOfWork, type IdSource, type ShopTransaction } from '@endfloat/works
 import type { ShopConnection, ShopConnections } from '../connection/shop-connection.js';
 import { SqlAuditTrail } from '../queries/audit-trail.query.js';
 import { SqlEventFeed } from '../queries/event-feed.query.js';
-import { SqlFleetHistoryQueries } from '../queries/fleet-replacements.query.js';
+import { SqlFleetHistoryQueries } from '../queries/fleet-history.query.js';
+import { SqlStockQueries } from '../queries/stock.query.js';
 import { SqlLearningHistoryQueries } from '../queries/learning-history.query.js';
 import { PrismaLearnedTablesStore } from './prisma-learned-tables.repository.js';
 import {
   announceEvent,
-import { SqlStockQueries } from '../queries/stock.query.js';
   PrismaApiKeyStore,
   PrismaPersonalRecordStore,
   PrismaShopStore,
@@ -18,6 +18,7 @@ import { recordTables } from './record-tables.js';
 import { SqlStoredAnswerStore } from './sql-stored-answers.repository.js';
 import { SqlWebhookDeliveryStore } from './sql-webhook-deliveries.repository.js';
 import { SqlWebhookSecretStore } from './sql-webhook-secrets.repository.js';
+import { SqlSettledJobStore } from './sql-settled-jobs.repository.js';
 import { SqlRecordStore } from './sql-record-store.repository.js';
 
 type RecordTables = typeof recordTables;
@@ -55,6 +56,8 @@ export class SqlUnitOfWork extends UnitOfWork {
       personal: new PrismaPersonalRecordStore(connection),
       watchWindows: new PrismaWatchWindowStore(connection),
       fleetHistory: new SqlFleetHistoryQueries(connection),
+      settledJobs: new SqlSettledJobStore(connection),
+      stock: new SqlStockQueries(connection),
       learnedTables: new PrismaLearnedTablesStore(connection),
       learningHistory: new SqlLearningHistoryQueries(connection),
       storedAnswers: new SqlStoredAnswerStore(connection),
@@ -71,4 +74,3 @@ export class SqlUnitOfWork extends UnitOfWork {
 async function takeTurn({ sql, shopId }: ShopConnection, id: string): Promise<void> {
   await sql.query('SELECT pg_advisory_xact_lock(hashtextextended($1, 0))', [`${shopId}/${id}`]);
 }
-      stock: new SqlStockQueries(connection),

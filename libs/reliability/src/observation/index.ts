@@ -1,2 +1,3 @@
 export * from './observed-spans.js';
 export * from './distance-at.js';
+export { millisecondsPerDay } from '../time/instant-of.js';

@@ -150,7 +150,6 @@ export function settleJobs(vehicle: VehicleJobs): SettledJob[] {
       const { jobId } = release;
       const own = links.filter((link) => link.jobId === jobId);
       const repeatOf = originalJobsOf(jobId, chain).filter((id) => id !== jobId);
-      const family = new Set([jobId, ...repeatsOf(jobId, chain)]);
       return {
         jobId,
         releasedAt: release.releasedAt,
@@ -163,25 +162,33 @@ export function settleJobs(vehicle: VehicleJobs): SettledJob[] {
         firstSeenAt: seen.find(({ at }) => at > release.released)?.seenAt ?? null,
         seenAfterClosingAt: seen.find(({ at }) => at >= release.closes)?.seenAt ?? null,
         lastSeenAt: release.window.lastSeenAt,
-        comebacks:
-          repeatOf.length > 0
-            ? []
-            : links
-                .filter((link) => link.inside && family.has(link.jobId))
-                .map((link) => counted(link, jobId, chain)),
+        comebacks: repeatOf.length > 0 ? [] : countedComebacks(jobId, links, chain),
       };
     });
 }
 
-function counted(link: TimedLink, jobId: string, chain: readonly ConfirmedComeback[]): CountedComeback {
-  const { comebackId, complaintId, receivedAt, repeatJobId } = link;
-  const originals = originalJobsOf(link.jobId, chain);
-  return {
-    comebackId,
-    complaintId,
-    receivedAt,
-    repeatJobId,
-    originals: originals.length,
-    bearsRest: originals[0] === jobId,
-  };
+/** Comebacks inside their windows in the chain of a first job, one a complaint. */
+function countedComebacks(
+  jobId: string,
+  links: readonly TimedLink[],
+  chain: readonly ConfirmedComeback[],
+): CountedComeback[] {
+  const family = new Set([jobId, ...repeatsOf(jobId, chain)]);
+  const inside = links.filter((link) => link.inside);
+  const own = inside.filter((link) => family.has(link.jobId));
+  const first = own.filter(
+    (link, at) => own.findIndex(({ complaintId }) => complaintId === link.complaintId) === at,
+  );
+  return first.map(({ comebackId, complaintId, receivedAt, repeatJobId }) => {
+    const pointed = inside.filter((link) => link.complaintId === complaintId);
+    const originals = [...new Set(pointed.flatMap((link) => originalJobsOf(link.jobId, chain)))].sort();
+    return {
+      comebackId,
+      complaintId,
+      receivedAt,
+      repeatJobId,
+      originals: originals.length,
+      bearsRest: originals[0] === jobId,
+    };
+  });
 }

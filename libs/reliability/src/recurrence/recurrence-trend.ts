@@ -2,6 +2,7 @@ import {
   laplaceTrendTest,
   pooledPowerLawProcess,
   powerLawTrendTest,
+  type InsufficientData,
   type LaplaceTest,
   type PooledPowerLawOutcome,
   type PowerLawTrendTest,
@@ -12,12 +13,9 @@ import { joinedSpans, recurrenceColumns, spanAround } from './recurrence-columns
 
 /** Whether what recurs comes ever faster or ever slower as vehicles age. */
 export interface RecurrenceTrend {
-  readonly laplace:
-    LaplaceTest | { readonly kind: 'insufficientData'; readonly needed: number; readonly got: number };
+  readonly laplace: LaplaceTest | InsufficientData;
   readonly powerLawTest:
-    | PowerLawTrendTest
-    | { readonly kind: 'zeroAgeEvents'; readonly count: number }
-    | { readonly kind: 'insufficientData'; readonly needed: number; readonly got: number };
+    PowerLawTrendTest | { readonly kind: 'zeroAgeEvents'; readonly count: number } | InsufficientData;
   readonly powerLaw: PooledPowerLawOutcome;
 }
 

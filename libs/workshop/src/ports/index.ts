@@ -6,18 +6,20 @@ export { UnitOfWork, type ShopEvent, type ShopTransaction } from './unit-of-work
 export type * from './record-store.port.js';
 export { learnedSubjects, windowEndings } from './plain-stores.port.js';
 export type * from './plain-stores.port.js';
-export type * from './fleet-history.port.js';
+export * from './fleet-history.port.js';
+export * from './settled-jobs.port.js';
 export type * from './learning-history.port.js';
 export * from './records/shop.records.js';
 export * from './records/vehicles.records.js';
 export * from './records/bench.records.js';
 export * from './records/jobs.records.js';
 export * from './records/decide.records.js';
+export * from './records/planning.records.js';
+export * from './records/stock.records.js';
+export type * from './stock-queries.port.js';
 export {
   DomainError,
   errorCodes,
-export * from './records/stock.records.js';
-export type * from './stock-queries.port.js';
   invalidInput,
   notFound,
   unknownReference,

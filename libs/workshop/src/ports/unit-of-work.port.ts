@@ -12,12 +12,16 @@ import type { StoredAnswerStore } from './stored-answers.port.js';
 import type { WebhookDeliveryStore, WebhookSecretStore } from './webhooks.port.js';
 import type * as webhooks from './records/webhooks.records.js';
 import type { FleetHistoryQueries } from './fleet-history.port.js';
+import type { SettledJobStore } from './settled-jobs.port.js';
 import type { LearningHistoryQueries } from './learning-history.port.js';
 import type * as shop from './records/shop.records.js';
 import type * as vehicles from './records/vehicles.records.js';
 import type * as bench from './records/bench.records.js';
 import type * as jobs from './records/jobs.records.js';
 import type * as decide from './records/decide.records.js';
+import type * as planning from './records/planning.records.js';
+import type * as stock from './records/stock.records.js';
+import type { StockQueries } from './stock-queries.port.js';
 
 /** Everything one transaction of one shop can reach. Reads see the writes of the same transaction. */
 export interface ShopTransaction {
@@ -28,13 +32,12 @@ export interface ShopTransaction {
   readonly personal: PersonalRecordStore;
   readonly watchWindows: WatchWindowStore;
   readonly fleetHistory: FleetHistoryQueries;
+  readonly settledJobs: SettledJobStore;
   readonly learnedTables: LearnedTablesStore;
   readonly learningHistory: LearningHistoryQueries;
 
   readonly settings: RecordStore<shop.NoReferences, shop.ShopSettings>;
   readonly users: RecordStore<shop.NoReferences, shop.ShopUser>;
-import type * as stock from './records/stock.records.js';
-import type { StockQueries } from './stock-queries.port.js';
   readonly customers: RecordStore<shop.NoReferences, shop.Customer>;
 
   readonly vehicles: RecordStore<shop.NoReferences, vehicles.Vehicle>;
@@ -69,6 +72,16 @@ import type { StockQueries } from './stock-queries.port.js';
   readonly offers: RecordStore<shop.NoReferences, decide.Offer>;
   readonly deliveries: RecordStore<decide.OfOffer, decide.Delivery>;
 
+  readonly servicePlanItems: RecordStore<shop.NoReferences, planning.ServicePlanItem>;
+  readonly serviceRecords: RecordStore<planning.ServiceRecordIdentity, planning.ServiceRecord>;
+
+  readonly parts: RecordStore<shop.NoReferences, stock.Part>;
+  readonly stockMoves: RecordStore<stock.StockMoveIdentity, stock.StockMove>;
+  readonly cores: RecordStore<stock.CoreIdentity, stock.Core>;
+  readonly warrantyClaims: RecordStore<stock.WarrantyClaimIdentity, stock.WarrantyClaim>;
+  readonly arrivalInspections: RecordStore<stock.ArrivalInspectionIdentity, stock.ArrivalInspection>;
+  readonly stock: StockQueries;
+
   readonly webhookEndpoints: RecordStore<shop.NoReferences, webhooks.WebhookEndpoint>;
   readonly webhookSecrets: WebhookSecretStore;
   readonly webhookDeliveries: WebhookDeliveryStore;
@@ -92,12 +105,6 @@ export interface ShopEvent {
   readonly at: string;
   readonly payload: Readonly<Record<string, unknown>>;
 }
-  readonly parts: RecordStore<shop.NoReferences, stock.Part>;
-  readonly stockMoves: RecordStore<stock.StockMoveIdentity, stock.StockMove>;
-  readonly cores: RecordStore<stock.CoreIdentity, stock.Core>;
-  readonly warrantyClaims: RecordStore<stock.WarrantyClaimIdentity, stock.WarrantyClaim>;
-  readonly arrivalInspections: RecordStore<stock.ArrivalInspectionIdentity, stock.ArrivalInspection>;
-  readonly stock: StockQueries;
 
 /**
  * Opens a transaction on exactly one connection with the shop set, hands out the stores, commits when `work`
