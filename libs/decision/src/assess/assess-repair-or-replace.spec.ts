@@ -50,8 +50,9 @@ const sure = (levels: Partial<Record<'adjust' | 'reBush' | 'fitNew', number>>): 
   const places = { adjust: 1, reBush: 2, fitNew: 5 };
   for (const [name, p] of Object.entries(levels)) mean[places[name as keyof typeof places]] = logit(p);
   const still = { start: { median: 0.1, logSd: 0 }, rate: { median: 1e-12, logSd: 0 }, parts: 1 };
+  const { adjusting: _byCause, ...byCoefficients } = judgementTables;
   return {
-    ...judgementTables,
+    ...byCoefficients,
     comeback: {
       mean,
       covariance: mean.map(() => mean.map(() => 0)),
@@ -572,7 +573,11 @@ describe('repair or replace: monotone, and indifferent to what must not matter',
       expect({ ...priced(other, optionId), wear: a.wear }).toEqual(a);
     }
     expect(other.recommendation).toEqual(one.recommendation);
-    expect(other.belief.wearNow.mean).toEqual({ value: '192.9', unit: 'um' });
+    expect(other.belief.wearNow.mean.unit).toBe('um');
+    expect(Number(other.belief.wearNow.mean.value)).toBeCloseTo(
+      1000 * Number(one.belief.wearNow.mean.value),
+      6,
+    );
   });
 
   it('treats a lining that wears down like a play that grows', () => {
@@ -670,11 +675,21 @@ describe('repair or replace: flip points', () => {
   });
 
   it('turns the answer at the downtime cost it names', () => {
-    const { at, to } = flipAt('downtimeCost', null);
+    // The exchange unit on the shelf is dearer but keeps the van a day and a half less.
+    const onShelf = replaced(
+      wornHousing,
+      withOffer(option('remanufactured'), { leadTime: { kind: 'inStock' } }),
+    );
+    const flip = assessRepairOrReplace(onShelf).flipPoints.find(
+      ({ quantity }) => quantity === 'downtimeCost',
+    );
+    if (flip?.kind !== 'flipsAt') throw new Error('no flip of the downtime cost');
     const at_ = (day: number) =>
-      bestOf({ ...wornHousing, rates: { ...wornHousing.rates, downtimePerDay: euro(day.toFixed(2)) } });
-    expect(at_(at * 0.99)).toBe('re-bush');
-    expect(at_(at * 1.01)).toBe(to);
+      bestOf({ ...onShelf, rates: { ...onShelf.rates, downtimePerDay: euro(day.toFixed(2)) } });
+    const at = Number(flip.at.value);
+    const sides = at > 60 ? [0.99, 1.01] : [1.01, 0.99];
+    expect(at_(at * sides[0]!)).toBe(bestOf(onShelf));
+    expect(at_(at * sides[1]!)).toBe(flip.toOptionId);
   });
 
   it('turns the answer at the lead time it names', () => {

@@ -4,7 +4,8 @@ import { commonPrices, priceOption } from '../pricing/price-options.js';
 import type { PricedOffers } from '../pricing/price-options.js';
 import type { CommonPrices } from '../pricing/repair-candidate.js';
 import { chanceOfReaching, reachTable } from './criterion-reached.js';
-import { decisionBeliefs, wearNowWeights } from './decision-beliefs.js';
+import type { PartBelief } from '../belief/part-belief.js';
+import { decisionBeliefs, partNow } from './decision-beliefs.js';
 import type { DecisionBeliefs } from './decision-beliefs.js';
 import { candidateKey, moneyFreeModel, pricedModel } from './decision-model.js';
 import type { DecisionModel } from './decision-model.js';
@@ -20,7 +21,7 @@ import { reportOption } from './report-option.js';
 import { valueOfFurtherReadings } from './value-of-readings.js';
 
 /** Version of the model; a change that moves any reported digit changes it. */
-export const modelVersion = 'repair-or-replace-1';
+export const modelVersion = 'repair-or-replace-2';
 
 const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
@@ -62,33 +63,33 @@ function unpriced(guarded: Guarded, problems: UnpricedOption['problems']): Unpri
 interface Frame {
   readonly input: AssessmentInput;
   readonly beliefs: DecisionBeliefs;
-  readonly wear: Float64Array;
+  readonly part: PartBelief;
   readonly guarded: readonly Guarded[];
   readonly prices: CommonPrices | null;
 }
 
 /** The answer where nothing can be priced: which option, and why. */
 function withoutCosts(frame: Frame, options: readonly UnpricedOption[]): Assessment {
-  const { input, wear, prices } = frame;
+  const { input, part, prices } = frame;
   return {
     ...heading(frame),
     options,
     recommendation: { kind: 'none', why: options.length === 0 ? 'noOptions' : 'nothingPriced' },
     guards: frame.guarded.flatMap(({ guards }) => guards),
     flipPoints: [],
-    furtherReadings: valueOfFurtherReadings([], wear, input, prices),
+    furtherReadings: valueOfFurtherReadings([], part, input, prices),
     reasons: [],
   };
 }
 
-function heading({ input, beliefs, wear }: Frame) {
+function heading({ input, beliefs, part }: Frame) {
   return {
     modelVersion,
     tablesVersion: input.tables.version,
     tablesHash: input.tables.hash,
     seed: input.seed,
     draws: drawCount,
-    belief: reportBelief(beliefs, wear),
+    belief: reportBelief(beliefs, part),
   };
 }
 
@@ -98,15 +99,15 @@ function withCosts(
   withoutCost: readonly UnpricedOption[],
   depth: AssessmentDepth,
 ): Assessment {
-  const { input, wear, guarded, beliefs, prices } = frame;
+  const { input, part, guarded, beliefs, prices } = frame;
   const priced = guarded.filter(({ candidates }) => candidates.length > 0);
   const options = evaluateOptions(
     model,
     priced.map(({ option, guards }) => ({ option, removedBy: guards.map(({ code }) => code) })),
-    wear,
+    part,
   );
   const drawn = new Map(
-    drawExpectedCosts(model, wear).map((draws) => [candidateKey(draws.candidate), draws]),
+    drawExpectedCosts(model, part).map((draws) => [candidateKey(draws.candidate), draws]),
   );
   const draws = new Map(
     options.map(({ option, chosen }) => [option.optionId, drawn.get(candidateKey(chosen.candidate))!]),
@@ -115,13 +116,13 @@ function withCosts(
   const chances = chancesOfBeingCheapest(left.map(({ option }) => draws.get(option.optionId)!.costs));
   const chanceOf = new Map(left.map(({ option }, k) => [option.optionId, chances[k]!]));
   const reach = reachTable(beliefs);
-  const value = valueOfFurtherReadings(options, wear, input, prices);
+  const value = valueOfFurtherReadings(options, part, input, prices);
   const recommendation = recommend(options, draws, value, input);
   const bestId = left[0]?.option.optionId ?? null;
   const reports = options.map((evaluated): OptionAssessment =>
     reportOption({
       model,
-      wear,
+      part,
       reach,
       offers: priced.find(({ option }) => option === evaluated.option)!,
       evaluated,
@@ -148,13 +149,13 @@ function withCosts(
     recommendation,
     guards,
     flipPoints:
-      bestId === null || depth === 'withoutFlipPoints' ? [] : flipPoints({ model, options, wear, bestId }),
+      bestId === null || depth === 'withoutFlipPoints' ? [] : flipPoints({ model, options, part, bestId }),
     furtherReadings: value,
     reasons: reasonsFor({
       model,
       options,
-      wear,
-      reachesCriterion: chanceOfReaching(reach, wear, beliefs.rateWeights),
+      wear: part.wear,
+      reachesCriterion: chanceOfReaching(reach, part.places),
       recommendation,
       value,
     }),
@@ -191,7 +192,7 @@ export function assessRepairOrReplace(input: AssessmentInput, depth: AssessmentD
   const frame: Frame = {
     input,
     beliefs,
-    wear: wearNowWeights(beliefs),
+    part: partNow(beliefs),
     guarded: guardedOffers(input, prices),
     prices,
   };

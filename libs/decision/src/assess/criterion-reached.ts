@@ -1,5 +1,6 @@
 import { wearNodes } from '../belief/wear-grid.js';
 import { gammaShare } from '../portable/probability.js';
+import type { RenewalInWorld } from '../look-ahead/look-ahead-world.js';
 import type { DecisionBeliefs } from './decision-beliefs.js';
 
 /** Chance of reaching the criterion before the planning distance, by rate and wear node (index rate x nodes + node). */
@@ -30,12 +31,19 @@ export function reachTable({ input, rates }: DecisionBeliefs): ReachTable {
   return table;
 }
 
-/** Chance over weights of wear and rate. */
-export function chanceOfReaching(table: ReachTable, wear: Float64Array, rates: Float64Array): number {
+/** Chance over weights of rate x node. */
+export function chanceOfReaching(table: ReachTable, places: Float64Array): number {
   let sum = 0;
-  rates.forEach((rateWeight, r) => {
-    if (rateWeight === 0) return;
-    wear.forEach((weight, i) => (sum += rateWeight * weight * table[r * wear.length + i]!));
-  });
+  for (let index = 0; index < places.length; index += 1) sum += places[index]! * table[index]!;
+  return Math.min(1, sum);
+}
+
+/** Chance over some places and their weights. */
+export function chanceAtPlaces(
+  table: ReachTable,
+  { places, weights }: Pick<RenewalInWorld, 'places' | 'weights'>,
+): number {
+  let sum = 0;
+  for (let k = 0; k < places.length; k += 1) sum += weights[k]! * table[places[k]!]!;
   return Math.min(1, sum);
 }

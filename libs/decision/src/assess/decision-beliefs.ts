@@ -8,16 +8,19 @@ import type { FunctionalEvidence } from '../comeback/comeback-predictor.js';
 import { coefficientDesign } from '../comeback/coefficient-draws.js';
 import { estimatedRateWeights, populationRateWeights, rateNodes } from '../belief/rate-belief.js';
 import type { EstimatedRate } from '../belief/rate-belief.js';
-import { populationWeights, wearBelief } from '../belief/wear-belief.js';
+import type { EarlierReading, PartBelief } from '../belief/part-belief.js';
+import { beforeReading, believedPart, gammaGrowth } from '../belief/part-belief.js';
+import { adjustingLogOdds, comebacksLikelihood } from '../comeback/adjusting-causes.js';
+import { complaintLikelihood } from '../belief/complaint-evidence.js';
+import { functionalLikelihood, populationWeights, wearBelief } from '../belief/wear-belief.js';
 import type { WearReading } from '../belief/wear-belief.js';
 import { criterionWear, stepsAtNodes, wearNodes, wearShare } from '../belief/wear-grid.js';
-import { hatWeights, withoutFaint } from '../grid/hat-weights.js';
-import { gammaShortfall } from '../grid/shortfall.js';
 import { startingPlaces } from '../look-ahead/look-ahead-world.js';
 import type { RenewalInWorld } from '../look-ahead/look-ahead-world.js';
 import { exp, logistic } from '../portable/elementary.js';
 import type { RepairCandidate } from '../pricing/repair-candidate.js';
 import type { AssessmentInput } from '../terms/assessment-input.js';
+import type { LearnedTables } from '../tables/learned-tables.js';
 import type { RenewingAction } from '../terms/option-actions.js';
 
 const LONGEST_PLAN_IN_STEPS = 60;
@@ -29,8 +32,12 @@ export interface DecisionBeliefs {
   readonly functional: FunctionalEvidence;
   readonly reading: WearReading | null;
   readonly rates: Float64Array;
-  readonly rateWeights: Float64Array;
+  /** of the part now fitted, before the present reading, over rate x node */
+  readonly before: Float64Array;
+  /** all that speaks for more or less wear besides readings, by wear node */
+  readonly nodeEvidence: Float64Array;
   readonly steps: number;
+  readonly stepKm: number;
   readonly increments: readonly Float64Array[];
   readonly complaint: Float64Array;
   readonly plannedVisit: readonly boolean[];
@@ -80,12 +87,23 @@ function plannedVisits(steps: number, stepKm: number, intervalKm: number | null)
   );
 }
 
-/** Increments of one step without the empty tail. */
-function incrementsOf(meanRise: number, scale: number): Float64Array {
-  const weights = withoutFaint(hatWeights(wearNodes, gammaShortfall(meanRise, scale)));
-  let length = weights.length;
-  while (length > 1 && weights[length - 1] === 0) length -= 1;
-  return weights.slice(0, length);
+function earlierOf({ evidence, characteristic }: AssessmentInput): readonly EarlierReading[] | null {
+  if (evidence.wearNow.kind !== 'measured' || evidence.wearNow.earlier === undefined) return null;
+  return evidence.wearNow.earlier.map(({ kmBefore, value, standardUncertainty }) => ({
+    kmBefore,
+    share: wearShare(value, characteristic),
+    standardUncertainty: standardUncertainty / criterionWear(characteristic),
+  }));
+}
+
+/** What speaks for wear besides readings: the functional criterion, the complaint itself, and that adjusting did not hold. */
+function nodeEvidenceOf(input: AssessmentInput): Float64Array {
+  const { tables, evidence, occasion } = input;
+  const likelihood = functionalLikelihood(functionalEvidence(evidence), tables.functionalWidth);
+  if (occasion === 'serviceVisit') return likelihood;
+  const complaint = complaintLikelihood(tables.complaints);
+  const comebacks = comebacksLikelihood(tables, evidence.earlierComebacks.count);
+  return likelihood.map((value, i) => value * complaint[i]! * comebacks[i]!);
 }
 
 /**
@@ -102,25 +120,32 @@ export function decisionBeliefs(input: AssessmentInput): DecisionBeliefs {
   const wished = Math.max(1, Math.round(planningDistanceKm / watchWindowKm));
   const steps = planningDistanceKm === 0 ? 0 : Math.min(LONGEST_PLAN_IN_STEPS, wished);
   const stepKm = steps === 0 ? 0 : planningDistanceKm / steps;
-  const estimate = estimateOf(input);
+  const earlier = earlierOf(input);
+  const estimate = earlier === null ? estimateOf(input) : null;
   const populations = [tables.wear.fittedPart, ...Object.values(tables.wear.byAction)].map(
     ({ rate }) => rate,
   );
   const rates = rateNodes(populations, estimate);
   const share = stepKm / 100_000;
   const { otherCausesRate, wornRate, onsetWidth } = tables.complaints;
+  const design = coefficientDesign(tables.comeback);
+  const reading = readingOf(input);
+  const rateWeights =
+    estimate === null
+      ? populationRateWeights(rates, tables.wear.fittedPart.rate)
+      : estimatedRateWeights(rates, estimate);
+  const growth = gammaGrowth(rates, tables.wear.incrementScale);
   return {
     input,
-    design: coefficientDesign(tables.comeback),
+    design,
     functional: functionalEvidence(input.evidence),
-    reading: readingOf(input),
+    reading,
     rates,
-    rateWeights:
-      estimate === null
-        ? populationRateWeights(rates, tables.wear.fittedPart.rate)
-        : estimatedRateWeights(rates, estimate),
+    before: beforeReading(tables.wear.fittedPart.start, rateWeights, earlier ?? [], reading !== null, growth),
+    nodeEvidence: nodeEvidenceOf(input),
     steps,
-    increments: Array.from(rates, (rate) => incrementsOf(rate * share, tables.wear.incrementScale)),
+    stepKm,
+    increments: growth(stepKm),
     complaint: wearNodes.map(
       (wear) => 1 - exp(-(otherCausesRate + wornRate * logistic((wear - 1) / onsetWidth)) * share),
     ),
@@ -129,31 +154,43 @@ export function decisionBeliefs(input: AssessmentInput): DecisionBeliefs {
 }
 
 /**
- * Weights over the wear of the part now fitted.
+ * What is believed of the part now fitted.
  *
  * @param beliefs  of the assessment
  * @param reading  instead of the one that was taken, to ask what another would change
- * @returns weights over the wear nodes
+ * @returns weights over wear and rate
  */
-export function wearNowWeights(
-  beliefs: DecisionBeliefs,
-  reading: WearReading | null = beliefs.reading,
+export function partNow(
+  { before, nodeEvidence, reading: taken }: DecisionBeliefs,
+  reading: WearReading | null = taken,
+): PartBelief {
+  return believedPart(before, reading, nodeEvidence);
+}
+
+/** What the coefficients correct for a repair that keeps the wear, by wear node. */
+export function keptLogOdds(
+  tables: LearnedTables,
+  action: 'leave' | 'adjust',
+  earlierComebacks: number,
 ): Float64Array {
-  const { wear, functionalWidth } = beliefs.input.tables;
-  return wearBelief(wear.fittedPart.start, reading, beliefs.functional, functionalWidth);
+  return action === 'adjust'
+    ? adjustingLogOdds(tables, earlierComebacks)
+    : new Float64Array(wearNodes.length);
 }
 
 /**
  * Chances of a comeback for a repair that keeps the wear, by wear node, averaged over the doubt about the coefficients.
  *
- * @param beliefs  of the assessment
- * @param action   leave or adjust
+ * @param design      coefficients to average over
+ * @param tables      chances of adjusting by cause, which the coefficients correct
+ * @param action      leave or adjust
  * @param functional  criterion as it was judged; none for a later complaint
  * @param earlierComebacks  of the same complaint
  * @returns one chance a node, rising with wear
  */
-export function keptWearChances(
-  beliefs: DecisionBeliefs,
+export function chancesAtNodes(
+  design: readonly Float64Array[],
+  tables: LearnedTables,
   action: 'leave' | 'adjust',
   functional: FunctionalEvidence,
   earlierComebacks: number,
@@ -161,8 +198,9 @@ export function keptWearChances(
   const context = { action, condition: null, arrivalStep: 0, functional, earlierComebacks };
   const features = comebackFeatures(context, [0, 0, 0]);
   const sums = new Float64Array(wearNodes.length);
-  for (const coefficients of beliefs.design) addComebackChances(coefficients, features, stepsAtNodes, sums);
-  return sums.map((sum) => sum / beliefs.design.length);
+  const logOdds = keptLogOdds(tables, action, earlierComebacks);
+  for (const coefficients of design) addComebackChances(coefficients, features, stepsAtNodes, logOdds, sums);
+  return sums.map((sum) => sum / design.length);
 }
 
 /** A part as it will be just after it was fitted. */

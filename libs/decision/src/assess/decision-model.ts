@@ -3,7 +3,7 @@ import { solveLookAhead } from '../look-ahead/solve-look-ahead.js';
 import type { CommonPrices, RepairCandidate } from '../pricing/repair-candidate.js';
 import { costNow, costPlanned, laterComplaintCost, warrantyRepeatCost } from '../pricing/repair-candidate.js';
 import type { DecisionBeliefs, FittedStart } from './decision-beliefs.js';
-import { averageChance, fittedStart, keptWearChances } from './decision-beliefs.js';
+import { averageChance, chancesAtNodes, fittedStart } from './decision-beliefs.js';
 
 /** A renewing candidate with its part's start and its comeback chances, free of money. */
 export interface RenewalBelief {
@@ -56,6 +56,7 @@ export function moneyFreeModel(
   beliefs: DecisionBeliefs,
   candidates: readonly RepairCandidate[],
 ): MoneyFreeModel {
+  const { tables } = beliefs.input;
   const { count } = beliefs.input.evidence.earlierComebacks;
   const renewals = candidates
     .filter(({ action }) => action !== 'leave' && action !== 'adjust')
@@ -74,11 +75,11 @@ export function moneyFreeModel(
     beliefs,
     renewals,
     kept: {
-      leaveNow: keptWearChances(beliefs, 'leave', beliefs.functional, count),
-      adjustNow: keptWearChances(beliefs, 'adjust', beliefs.functional, count),
-      adjustNowAgain: keptWearChances(beliefs, 'adjust', beliefs.functional, count + 1),
-      adjustLater: keptWearChances(beliefs, 'adjust', 'none', 0),
-      adjustLaterAgain: keptWearChances(beliefs, 'adjust', 'none', 1),
+      leaveNow: chancesAtNodes(beliefs.design, tables, 'leave', beliefs.functional, count),
+      adjustNow: chancesAtNodes(beliefs.design, tables, 'adjust', beliefs.functional, count),
+      adjustNowAgain: chancesAtNodes(beliefs.design, tables, 'adjust', beliefs.functional, count + 1),
+      adjustLater: chancesAtNodes(beliefs.design, tables, 'adjust', 'none', 0),
+      adjustLaterAgain: chancesAtNodes(beliefs.design, tables, 'adjust', 'none', 1),
     },
   };
 }

@@ -3,6 +3,7 @@ import type { CostMoments } from '../look-ahead/look-ahead-world.js';
 import { mixed, shifted } from '../look-ahead/look-ahead-world.js';
 import type { RepairCandidate } from '../pricing/repair-candidate.js';
 import { costNow, costPlanned, downtimeDays, warrantyRepeatCost } from '../pricing/repair-candidate.js';
+import type { PartBelief } from '../belief/part-belief.js';
 import type { DecisionModel, RenewalBelief } from './decision-model.js';
 
 /** What a repair leads to at one wear and rate: chance of a comeback, and the cost after it and without it. */
@@ -26,8 +27,8 @@ export interface EvaluatedCandidate {
   /** mean cost where it comes back, and where it holds, everything to come included */
   readonly withComeback: number;
   readonly withoutComeback: number;
-  /** mean cost at each wear node; null where the present wear has no bearing */
-  readonly costAtNode: Float64Array | null;
+  /** mean cost at each rate and wear node; null where the part now fitted has no bearing */
+  readonly costAtPlace: Float64Array | null;
 }
 
 const isPlanned = ({ beliefs }: DecisionModel): boolean => beliefs.input.occasion === 'serviceVisit';
@@ -134,31 +135,29 @@ function add(sums: Sums, weight: number, prospect: Prospect): number {
  *
  * @param model      the solved model
  * @param candidate  one of its candidates
- * @param wear       weights over the wear now
- * @param everywhere cost by wear node too, also where the wear has no weight
- * @returns expected cost, second moment, parts of the cost, and cost by wear node where it depends on the present wear
+ * @param part       what is believed of the part now fitted
+ * @param everywhere cost by rate and wear too, also where they have no weight
+ * @returns expected cost, second moment, parts of the cost, and cost by place where it depends on the part now fitted
  */
 export function evaluateCandidate(
   model: DecisionModel,
   candidate: RepairCandidate,
-  wear: Float64Array,
+  { places }: PartBelief,
   everywhere: boolean,
 ): EvaluatedCandidate {
   const immediate = immediateCost(model, candidate);
   const sums: Sums = { comeback: 0, failed: 0, held: 0, future: 0, mean: 0, square: 0 };
-  let costAtNode: Float64Array | null = null;
+  let costAtPlace: Float64Array | null = null;
   if (candidate.action === 'leave' || candidate.action === 'adjust') {
     const { action } = candidate;
-    const byNode = new Float64Array(wear.length).fill(immediate);
-    model.beliefs.rateWeights.forEach((rateWeight, rate) => {
-      if (rateWeight === 0) return;
-      for (let node = 0; node < wear.length; node += 1) {
-        if (!everywhere && wear[node] === 0) continue;
-        const prospect = keptProspect(model, action, rate, node);
-        byNode[node] = byNode[node]! + rateWeight * add(sums, rateWeight * wear[node]!, prospect);
-      }
-    });
-    costAtNode = byNode;
+    const nodes = wearNodes.length;
+    costAtPlace = new Float64Array(places.length);
+    for (let index = 0; index < places.length; index += 1) {
+      if (!everywhere && places[index] === 0) continue;
+      const rate = Math.floor(index / nodes);
+      const prospect = keptProspect(model, action, rate, index - rate * nodes);
+      costAtPlace[index] = immediate + add(sums, places[index]!, prospect);
+    }
   } else {
     const renewal = model.renewals.find((known) => known.candidate === candidate);
     if (renewal === undefined) throw new RangeError(`no beliefs about option ${candidate.optionId}`);
@@ -175,6 +174,6 @@ export function evaluateCandidate(
     cost: shifted(immediate, { mean: sums.mean, square: sums.square }),
     withComeback: immediate + (comeback > 0 ? sums.failed / comeback : sums.mean),
     withoutComeback: immediate + (comeback < 1 ? sums.held / (1 - comeback) : sums.mean),
-    costAtNode,
+    costAtPlace,
   };
 }

@@ -1,4 +1,5 @@
 import type { GuardCode } from '../terms/reason-codes.js';
+import type { PartBelief } from '../belief/part-belief.js';
 import type { OptionTerms } from '../terms/option-terms.js';
 import type { DecisionModel } from './decision-model.js';
 import { candidateKey } from './decision-model.js';
@@ -25,21 +26,21 @@ export function byCost(a: EvaluatedCandidate, b: EvaluatedCandidate): number {
  *
  * @param model    the solved model
  * @param options  those that have a candidate in it, with the guards that remove them
- * @param wear     weights over the wear now
+ * @param part     what is believed of the part now fitted
  * @param everywhere  costs by wear node too; without it they hold only where the wear has weight
  * @returns options, cheapest first
  */
 export function evaluateOptions(
   model: DecisionModel,
   options: readonly { readonly option: OptionTerms; readonly removedBy: readonly GuardCode[] }[],
-  wear: Float64Array,
+  part: PartBelief,
   everywhere = true,
 ): readonly EvaluatedOption[] {
   return options
     .map(({ option, removedBy }): EvaluatedOption => {
       const [chosen, ...others] = model.candidates
         .filter((candidate) => candidate.optionId === option.optionId)
-        .map((candidate) => evaluateCandidate(model, candidate, wear, everywhere))
+        .map((candidate) => evaluateCandidate(model, candidate, part, everywhere))
         .sort(byCost);
       if (chosen === undefined) throw new RangeError(`option ${option.optionId} has no candidate`);
       return { option, removedBy, chosen, others };
@@ -51,7 +52,10 @@ export function evaluateOptions(
 export const admissible = (options: readonly EvaluatedOption[]): readonly EvaluatedOption[] =>
   options.filter(({ removedBy }) => removedBy.length === 0);
 
-/** Expected cost of a candidate at another belief about the wear, all else as it is. */
-export function costAt({ cost, costAtNode }: EvaluatedCandidate, wear: Float64Array): number {
-  return costAtNode === null ? cost.mean : costAtNode.reduce((sum, atNode, i) => sum + wear[i]! * atNode, 0);
+/** Expected cost of a candidate at another belief about the part, all else as it is. */
+export function costAt({ cost, costAtPlace }: EvaluatedCandidate, { places }: PartBelief): number {
+  if (costAtPlace === null) return cost.mean;
+  let sum = 0;
+  for (let index = 0; index < places.length; index += 1) sum += places[index]! * costAtPlace[index]!;
+  return sum;
 }

@@ -2,9 +2,10 @@ import { findRoot } from '@endfloat/statistics';
 import { greatestWear, sizeAtShare } from '../belief/wear-grid.js';
 import type { RepairCandidate, CommonPrices } from '../pricing/repair-candidate.js';
 import type { FlipPoint, FlipQuantity, ReportedValue } from '../terms/assessment.js';
+import type { PartBelief } from '../belief/part-belief.js';
 import type { DecisionModel } from './decision-model.js';
 import { pricedModel } from './decision-model.js';
-import { wearNowWeights } from './decision-beliefs.js';
+import { partNow } from './decision-beliefs.js';
 import { admissible, costAt, evaluateOptions } from './evaluate-options.js';
 import type { EvaluatedOption } from './evaluate-options.js';
 import { reported, reportedAmount } from './reported.js';
@@ -81,14 +82,14 @@ export interface FlipQuestion {
   readonly model: DecisionModel;
   /** evaluated, cheapest first */
   readonly options: readonly EvaluatedOption[];
-  readonly wear: Float64Array;
+  readonly part: PartBelief;
   readonly bestId: string;
 }
 
 function resolved(question: FlipQuestion, candidates: readonly RepairCandidate[], prices: CommonPrices) {
   const model = pricedModel(question.model, candidates, prices, false);
   if (model === null) throw new RangeError('a model that renews the part lost its renewals');
-  return costsOf(evaluateOptions(model, question.options, question.wear, false));
+  return costsOf(evaluateOptions(model, question.options, question.part, false));
 }
 
 function candidateVariation(question: FlipQuestion, varied: EvaluatedOption): readonly Variation[] {
@@ -191,9 +192,9 @@ function wearVariation(question: FlipQuestion): Variation | null {
     tolerance: 1e-4,
     say: (share) => reported(sizeAtShare(share, characteristic), characteristic.unit),
     costs: (share) => {
-      const wear = wearNowWeights(model.beliefs, { ...reading, share });
+      const part = partNow(model.beliefs, { ...reading, share });
       return new Map(
-        admissible(options).map(({ option, chosen }) => [option.optionId, costAt(chosen, wear)]),
+        admissible(options).map(({ option, chosen }) => [option.optionId, costAt(chosen, part)]),
       );
     },
   };
@@ -218,7 +219,7 @@ export function flipPoints(question: FlipQuestion): readonly FlipPoint[] {
   return [
     ...(wear === null
       ? []
-      : flipsOf(wear, bestId, left.some(({ chosen }) => chosen.costAtNode !== null) ? WEAR_SCAN : 1)),
+      : flipsOf(wear, bestId, left.some(({ chosen }) => chosen.costAtPlace !== null) ? WEAR_SCAN : 1)),
     ...left
       .flatMap((option) => candidateVariation(question, option))
       .flatMap((variation) => flipsOf(variation, bestId)),

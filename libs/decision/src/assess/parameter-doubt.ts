@@ -1,11 +1,13 @@
 import { comebackChance } from '../comeback/comeback-predictor.js';
 import { drawCoefficients } from '../comeback/coefficient-draws.js';
 import { comebackFeatures } from '../comeback/comeback-predictor.js';
-import { stepsAtNodes } from '../belief/wear-grid.js';
+import { stepsAtNodes, wearNodes } from '../belief/wear-grid.js';
 import { meanDays } from '../pricing/expected-lead-time.js';
 import type { RepairCandidate } from '../pricing/repair-candidate.js';
 import { seededDraws } from '../random/seeded-draws.js';
 import type { SeededDraws } from '../random/seeded-draws.js';
+import type { PartBelief } from '../belief/part-belief.js';
+import { keptLogOdds } from './decision-beliefs.js';
 import type { DecisionModel } from './decision-model.js';
 import { immediateCost, keptProspect, renewedProspect } from './evaluate-candidate.js';
 
@@ -25,6 +27,15 @@ interface StateDraw {
   readonly coefficients: Float64Array;
   readonly node: number;
   readonly rate: number;
+}
+
+/** Rate x node indices of any weight, by node and then by rate, so that strata of wear stay strata of cost. */
+function ordered(places: Float64Array): { readonly index: Int32Array; readonly weights: Float64Array } {
+  const nodes = wearNodes.length;
+  const index = Array.from(places, (_, k) => k)
+    .filter((k) => places[k]! > 0)
+    .sort((a, b) => (a % nodes) - (b % nodes) || a - b);
+  return { index: Int32Array.from(index), weights: Float64Array.from(index, (k) => places[k]!) };
 }
 
 /** Place of a uniform draw in weights that add up to one. */
@@ -73,6 +84,7 @@ function keptDraws(
     earlierComebacks: beliefs.input.evidence.earlierComebacks.count,
   };
   const immediate = immediateCost(model, candidate);
+  const logOdds = keptLogOdds(beliefs.input.tables, action, context.earlierComebacks);
   const costs = new Float64Array(drawCount);
   const chances = new Float64Array(drawCount);
   states.forEach(({ coefficients, node, rate }, d) => {
@@ -80,7 +92,7 @@ function keptDraws(
     const chance =
       beliefs.input.occasion === 'serviceVisit'
         ? 0
-        : comebackChance(coefficients, comebackFeatures(context, stepsAtNodes[node]!));
+        : comebackChance(coefficients, comebackFeatures(context, stepsAtNodes[node]!), logOdds[node]!);
     chances[d] = chance;
     costs[d] = immediate + chance * failed.mean + (1 - chance) * held.mean;
   });
@@ -93,21 +105,20 @@ function keptDraws(
  * their expectation.
  *
  * @param model  the solved model
- * @param wear   weights over the wear now
+ * @param part   what is believed of the part now fitted
  * @returns draws, in the order of the model's candidates
  */
-export function drawExpectedCosts(model: DecisionModel, wear: Float64Array): readonly CandidateDraws[] {
+export function drawExpectedCosts(model: DecisionModel, part: PartBelief): readonly CandidateDraws[] {
   const { beliefs } = model;
   const draws = seededDraws(beliefs.input.seed);
+  const { index, weights } = ordered(part.places);
   const coefficients = drawCoefficients(beliefs.input.tables.comeback, PAIRS, draws);
   const states = coefficients.map((vector, d): StateDraw => {
     // Strata: draw d takes its wear from the d-th of as many equal shares, in an order that does not go with the pairs.
     const stratum = (d * 181) % drawCount;
-    return {
-      coefficients: vector,
-      node: place(wear, (stratum + draws.uniform()) / drawCount),
-      rate: place(beliefs.rateWeights, draws.uniform()),
-    };
+    const at = index[place(weights, (stratum + draws.uniform()) / drawCount)]!;
+    const rate = Math.floor(at / wearNodes.length);
+    return { coefficients: vector, node: at - rate * wearNodes.length, rate };
   });
   const earlier = beliefs.input.evidence.earlierComebacks.count;
   return model.candidates.map((candidate): CandidateDraws => {

@@ -1,5 +1,6 @@
 import { criterionWear, sizeAtShare, wearNodes } from '../belief/wear-grid.js';
 import type { Assessment } from '../terms/assessment.js';
+import type { PartBelief } from '../belief/part-belief.js';
 import type { DecisionBeliefs } from './decision-beliefs.js';
 import { chanceBeyondCriterion } from './reasons.js';
 import { reported, reportedShare } from './reported.js';
@@ -22,14 +23,14 @@ function quantile(weights: Float64Array, share: number): number {
  * What is believed about the part now fitted, in the characteristic's sizes.
  *
  * @param beliefs  of the assessment
- * @param wear     weights over the wear now
+ * @param part     what is believed of it
  * @returns mean, 90 % interval, chance beyond the criterion, mean rate
  */
-export function reportBelief(beliefs: DecisionBeliefs, wear: Float64Array): Assessment['belief'] {
+export function reportBelief(beliefs: DecisionBeliefs, { wear, rates }: PartBelief): Assessment['belief'] {
   const { characteristic } = beliefs.input;
   const size = (share: number) => reported(sizeAtShare(share, characteristic), characteristic.unit);
   const mean = wear.reduce((sum, weight, i) => sum + weight * wearNodes[i]!, 0);
-  const rate = beliefs.rateWeights.reduce((sum, weight, r) => sum + weight * beliefs.rates[r]!, 0);
+  const rate = rates.reduce((sum, weight, r) => sum + weight * beliefs.rates[r]!, 0);
   const ends = [quantile(wear, 0.05), quantile(wear, 0.95)] as const;
   const [lower, upper] = characteristic.direction === 'up' ? ends : [ends[1], ends[0]];
   return {

@@ -2,7 +2,8 @@ import { moneyFromNumber } from '@endfloat/metrology';
 import { sizeAtShare, wearNodes, criterionWear } from '../belief/wear-grid.js';
 import type { OtherOffer, PricedOption } from '../terms/assessment.js';
 import type { PricedOffers } from '../pricing/price-options.js';
-import { chanceOfReaching } from './criterion-reached.js';
+import { chanceAtPlaces, chanceOfReaching } from './criterion-reached.js';
+import type { PartBelief } from '../belief/part-belief.js';
 import type { ReachTable } from './criterion-reached.js';
 import type { DecisionModel } from './decision-model.js';
 import type { EvaluatedOption } from './evaluate-options.js';
@@ -14,7 +15,7 @@ import { reported, reportedShare } from './reported.js';
 /** What the report of an option is made from. */
 export interface OptionSource {
   readonly model: DecisionModel;
-  readonly wear: Float64Array;
+  readonly part: PartBelief;
   readonly reach: ReachTable;
   readonly offers: PricedOffers;
   readonly evaluated: EvaluatedOption;
@@ -26,17 +27,21 @@ const meanOf = (weights: Float64Array, values: Float64Array): number =>
   weights.reduce((sum, weight, i) => sum + weight * values[i]!, 0);
 
 /** Components, each rounded; the expected cost is their sum, so that what is shown adds up. */
-function wearOf({ model, wear, reach, evaluated }: OptionSource): PricedOption['wear'] {
+function wearOf({ model, part, reach, evaluated }: OptionSource): PricedOption['wear'] {
   const { beliefs, renewals } = model;
   const { characteristic } = beliefs.input;
   const renewal = renewals.find(({ candidate }) => candidate === evaluated.chosen.candidate);
-  const start = renewal?.fitted.start ?? wear;
-  const rates = renewal?.fitted.rates ?? beliefs.rateWeights;
+  const start = renewal?.fitted.start ?? part.wear;
+  const rates = renewal?.fitted.rates ?? part.rates;
   const perThousandKm = (meanOf(rates, beliefs.rates) * criterionWear(characteristic)) / 100;
   return {
     startSize: reported(sizeAtShare(meanOf(start, wearNodes), characteristic), characteristic.unit),
     meanRate: reported(perThousandKm, `${characteristic.unit}/1000.km`),
-    probabilityOfReachingCriterion: reportedShare(chanceOfReaching(reach, start, rates)),
+    probabilityOfReachingCriterion: reportedShare(
+      renewal === undefined
+        ? chanceOfReaching(reach, part.places)
+        : chanceAtPlaces(reach, renewal.fitted.places),
+    ),
   };
 }
 

@@ -5,6 +5,8 @@ import type { AssessmentInput } from '../terms/assessment-input.js';
 import { moneyFromNumber } from '@endfloat/metrology';
 import type { CommonPrices } from '../pricing/repair-candidate.js';
 import { admissible, costAt } from './evaluate-options.js';
+import type { EvaluatedCandidate } from './evaluate-candidate.js';
+import type { PartBelief } from '../belief/part-belief.js';
 import type { EvaluatedOption } from './evaluate-options.js';
 
 /**
@@ -12,51 +14,68 @@ import type { EvaluatedOption } from './evaluate-options.js';
  * the set, over what the set may show.
  *
  * @param options  evaluated; only those that no guard removes count
- * @param wear     weights over the wear now
+ * @param part     what is believed of the part now fitted
  * @param standardUncertainty  of the mean of the new set, share of the criterion
  * @returns saving, 0 or more
  * @source preposterior analysis: Raiffa & Schlaifer (1961), Applied Statistical Decision Theory, ch. 4; normal reading on a grid
  */
 export function expectedSaving(
   options: readonly EvaluatedOption[],
-  wear: Float64Array,
+  part: PartBelief,
   standardUncertainty: number,
 ): number {
   const candidates = admissible(options).map(({ chosen }) => chosen);
-  if (candidates.length < 2 || candidates.every(({ costAtNode }) => costAtNode === null)) return 0;
-  const now = Math.min(...candidates.map((candidate) => costAt(candidate, wear)));
-  const count = wearNodes.length;
-  const joint = Array.from({ length: count }, () => new Float64Array(count));
-  for (let i = 0; i < count; i += 1) {
-    if (wear[i] === 0) continue;
-    const likelihood = Float64Array.from(wearNodes, (shown) => {
-      if (standardUncertainty === 0) return shown === wearNodes[i] ? 1 : 0;
-      const z = (shown - wearNodes[i]!) / standardUncertainty;
-      return exp(-0.5 * z * z);
-    });
-    const sum = likelihood.reduce((total, value) => total + value, 0);
-    likelihood.forEach((value, shown) => (joint[shown]![i] = (wear[i]! * value) / sum));
-  }
+  if (candidates.length < 2 || candidates.every(({ costAtPlace }) => costAtPlace === null)) return 0;
+  const now = Math.min(...candidates.map((candidate) => costAt(candidate, part)));
+  const shown = chancesShown(part.wear, standardUncertainty);
+  // Cost times weight at each wear node, the rates summed up.
+  const weighed = candidates.map((candidate) => costByNode(candidate, part));
   let after = 0;
-  for (const weights of joint) {
-    const share = weights.reduce((total, weight) => total + weight, 0);
-    if (share === 0) continue;
-    after += Math.min(
-      ...candidates.map(({ cost, costAtNode }) =>
-        costAtNode === null
-          ? share * cost.mean
-          : costAtNode.reduce((sum, atNode, i) => sum + weights[i]! * atNode, 0),
-      ),
-    );
+  for (const chances of shown) {
+    let least = Infinity;
+    for (const costs of weighed) {
+      let sum = 0;
+      for (let i = 0; i < costs.length; i += 1) sum += chances[i]! * costs[i]!;
+      if (sum < least) least = sum;
+    }
+    after += least;
   }
   return Math.max(0, now - after);
+}
+
+/** Chance of each result of the further set, by the wear node it comes from; one row a result. */
+export function chancesShown(wear: Float64Array, standardUncertainty: number): readonly Float64Array[] {
+  const count = wearNodes.length;
+  const rows = Array.from({ length: count }, () => new Float64Array(count));
+  for (let i = 0; i < count; i += 1) {
+    if (wear[i] === 0) continue;
+    const likelihood = Float64Array.from(wearNodes, (at) => {
+      if (standardUncertainty === 0) return at === wearNodes[i] ? 1 : 0;
+      const z = (at - wearNodes[i]!) / standardUncertainty;
+      return Math.abs(z) > 8 ? 0 : exp(-0.5 * z * z);
+    });
+    const sum = likelihood.reduce((total, value) => total + value, 0);
+    likelihood.forEach((value, at) => (rows[at]![i] = value / sum));
+  }
+  return rows;
+}
+
+function costByNode({ cost, costAtPlace }: EvaluatedCandidate, { wear, places }: PartBelief): Float64Array {
+  if (costAtPlace === null) return wear.map((weight) => weight * cost.mean);
+  const nodes = wear.length;
+  const sums = new Float64Array(nodes);
+  for (let index = 0; index < places.length; index += 1) {
+    const node = index % nodes;
+    sums[node] = sums[node]! + places[index]! * costAtPlace[index]!;
+  }
+  return sums;
 }
 
 /**
  * Whether one more set of readings is worth its cost.
  *
  * @param options  evaluated
- * @param wear     weights over the wear now
+ * @param part     what is believed of the part now fitted
  * @param input    the assessment
  * @param prices   common prices; null where they are not known
  * @returns gain and cost, or why it cannot be said
@@ -64,7 +83,7 @@ export function expectedSaving(
  */
 export function valueOfFurtherReadings(
   options: readonly EvaluatedOption[],
-  wear: Float64Array,
+  part: PartBelief,
   input: AssessmentInput,
   prices: CommonPrices | null,
 ): ValueOfFurtherReadings {
@@ -77,7 +96,7 @@ export function valueOfFurtherReadings(
   }
   if (prices === null) return { kind: 'cannotBeSaid', why: 'labourRateMissing' };
   if (admissible(options).length < 2) return { kind: 'cannotBeSaid', why: 'fewerThanTwoOptions' };
-  const gain = expectedSaving(options, wear, standardUncertainty / criterionWear(characteristic));
+  const gain = expectedSaving(options, part, standardUncertainty / criterionWear(characteristic));
   const cost = labourHours * prices.labourPerHour;
   return {
     kind: gain > cost ? 'worthIt' : 'notWorthIt',

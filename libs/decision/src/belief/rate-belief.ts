@@ -10,11 +10,12 @@ export interface EstimatedRate {
   readonly standardError: number;
 }
 
-const STEPS = 6;
+const STEPS = 9;
+const TOP = 3;
 
 /**
- * Rates the look-ahead is solved for: none, then rising quadratically to two logarithmic standard deviations above the
- * fastest population, and where the part at hand has its own estimate, that estimate and two standard errors above it.
+ * Rates the look-ahead is solved for: none, then rising quadratically to three logarithmic standard deviations above
+ * the fastest population, and where the part at hand has its own estimate, that estimate and two standard errors above it.
  *
  * @param populations  of all parts that may be fitted
  * @param estimate     of the part fitted now, or null
@@ -24,7 +25,7 @@ export function rateNodes(
   populations: readonly LogNormalBelief[],
   estimate: EstimatedRate | null,
 ): Float64Array {
-  const top = Math.max(...populations.map(({ median, logSd }) => median * exp(2 * logSd)));
+  const top = Math.max(...populations.map(({ median, logSd }) => median * exp(TOP * logSd)));
   const nodes = Array.from({ length: STEPS + 1 }, (_, i) => (top * i * i) / (STEPS * STEPS));
   if (estimate !== null) nodes.push(estimate.mean, estimate.mean + 2 * estimate.standardError);
   const rising = [...new Set(nodes.filter((node) => node >= 0))].sort((a, b) => a - b);

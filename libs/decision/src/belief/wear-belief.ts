@@ -21,6 +21,33 @@ const logDensity = ({ median, logSd }: LogNormalBelief, x: number): number => {
 };
 
 /**
+ * Density of a population at the wear nodes, relative to its greatest, and never nothing: a reading far from all
+ * expectation is believed. Without spread it says nothing.
+ *
+ * @param population  lognormal in shares of the criterion
+ * @returns one number a node, up to 1
+ */
+export function relativeDensity(population: LogNormalBelief): Float64Array {
+  if (population.logSd === 0) return new Float64Array(wearNodes.length).fill(1);
+  const logs = Array.from(wearNodes, (node) => logDensity(population, Math.max(node, 0.01)));
+  const greatest = Math.max(...logs);
+  return Float64Array.from(logs, (value) => Math.max(1e-30, exp(value - greatest)));
+}
+
+/**
+ * Likelihood of the functional criterion as it was judged, by wear node.
+ *
+ * @param functional  validly judged, or none
+ * @param width       share of the criterion over which it turns
+ * @returns one number a node, up to 1
+ */
+export function functionalLikelihood(functional: FunctionalEvidence, width: number): Float64Array {
+  if (functional === 'none') return new Float64Array(wearNodes.length).fill(1);
+  const sign = functional === 'positive' ? 1 : -1;
+  return wearNodes.map((node) => logistic((sign * (node - 1)) / width));
+}
+
+/**
  * Weights over the wear nodes for a population of parts nobody measured.
  *
  * @param population  lognormal in shares of the criterion
@@ -55,18 +82,13 @@ export function wearBelief(
     hatWeights(wearNodes, normalShortfall(reading.share, reading.standardUncertainty)),
   );
   if (reading.standardUncertainty === 0 || population.logSd === 0) return direct;
-  // Relative to the greatest, so that a population far from the reading cannot underflow everywhere.
-  const logs = Array.from(direct, (weight, i) =>
-    weight === 0 ? -Infinity : log(weight) + logDensity(population, Math.max(wearNodes[i]!, 0.01)),
-  );
-  const greatest = Math.max(...logs);
-  const posterior = withoutFaint(normalised(Float64Array.from(logs, (value) => exp(value - greatest))));
+  const density = relativeDensity(population);
+  const posterior = withoutFaint(normalised(direct.map((weight, i) => weight * density[i]!)));
   return withFunctional(posterior, functional, functionalWidth);
 }
 
 function withFunctional(weights: Float64Array, functional: FunctionalEvidence, width: number): Float64Array {
   if (functional === 'none') return weights;
-  const sign = functional === 'positive' ? 1 : -1;
-  const told = weights.map((weight, i) => weight * logistic((sign * (wearNodes[i]! - 1)) / width));
-  return withoutFaint(normalised(told));
+  const likelihood = functionalLikelihood(functional, width);
+  return withoutFaint(normalised(weights.map((weight, i) => weight * likelihood[i]!)));
 }

@@ -34,7 +34,13 @@ const FIRST_STEP = at('wearBelowCriterion');
 
 /** Places of the coefficients that are never negative. */
 export const risingCoefficients: readonly number[] = (
-  ['wearBelowCriterion', 'wearAtCriterion', 'wearAboveCriterion', 'arrivalWear'] as const
+  [
+    'wearBelowCriterion',
+    'wearAtCriterion',
+    'wearAboveCriterion',
+    'earlierComebacksKept',
+    'arrivalWear',
+  ] as const
 ).map(at);
 
 /**
@@ -74,10 +80,15 @@ export function comebackFeatures(
  *
  * @param coefficients  in the order of `comebackCoefficients`
  * @param features      of the repair
+ * @param logOdds       what the coefficients correct; 0 where they alone say it
  * @returns a share from 0 to 1
  */
-export function comebackChance(coefficients: ArrayLike<number>, features: ArrayLike<number>): number {
-  let sum = 0;
+export function comebackChance(
+  coefficients: ArrayLike<number>,
+  features: ArrayLike<number>,
+  logOdds = 0,
+): number {
+  let sum = logOdds;
   for (let k = 0; k < features.length; k += 1) if (features[k] !== 0) sum += coefficients[k]! * features[k]!;
   return logistic(sum);
 }
@@ -89,12 +100,14 @@ export function comebackChance(coefficients: ArrayLike<number>, features: ArrayL
  * @param coefficients  in the order of `comebackCoefficients`
  * @param withoutWear   features of the repair with all steps 0
  * @param steps         steps of each wear
+ * @param logOdds       what the coefficients correct, one number a wear
  * @param add           receives the chances, added to what is there
  */
 export function addComebackChances(
   coefficients: ArrayLike<number>,
   withoutWear: ArrayLike<number>,
   steps: readonly (readonly [number, number, number])[],
+  logOdds: Float64Array,
   add: Float64Array,
 ): void {
   let level = 0;
@@ -102,6 +115,6 @@ export function addComebackChances(
   const [a, b, c] = [coefficients[FIRST_STEP]!, coefficients[FIRST_STEP + 1]!, coefficients[FIRST_STEP + 2]!];
   for (let i = 0; i < steps.length; i += 1) {
     const [x, y, z] = steps[i]!;
-    add[i] = add[i]! + logistic(level + a * x + b * y + c * z);
+    add[i] = add[i]! + logistic(logOdds[i]! + level + a * x + b * y + c * z);
   }
 }

@@ -2,6 +2,7 @@ import { seededDraws } from '../random/seeded-draws.js';
 import { comebackCoefficients } from '../tables/comeback-coefficients.js';
 import { judgementTables } from '../tables/judgement-tables.js';
 import type { OptionAction } from '../terms/option-actions.js';
+import { adjustingLogOdds } from './adjusting-causes.js';
 import type { ComebackOutcome, WatchOutcome } from './comeback-outcome.js';
 import { comebackChance, comebackFeatures, wearSteps } from './comeback-predictor.js';
 import { learnComebacks } from './learn-comebacks.js';
@@ -115,6 +116,11 @@ describe('learning from released repairs', () => {
       outcomes.push(repair(isAdjust ? 'adjust' : 'reBush', { kind: comesBack ? 'comeback' : 'held' }, share));
     }
     const table = taught(outcomes);
+    const atNodes = adjustingLogOdds(judgementTables, 0);
+    const causes = (share: number) => {
+      const [low, part] = [Math.floor(share * 24), share * 24 - Math.floor(share * 24)];
+      return atNodes[low]! * (1 - part) + atNodes[low + 1]! * part;
+    };
     const chance = (action: OptionAction, share: number) =>
       comebackChance(
         table.mean,
@@ -122,6 +128,7 @@ describe('learning from released repairs', () => {
           { action, condition: null, arrivalStep: 0, functional: 'none', earlierComebacks: 0 },
           wearSteps(share),
         ),
+        action === 'adjust' ? causes(share) : 0,
       );
     // Sampling error of a proportion over some two hundred repairs in the neighbourhood is 0.03; three of them.
     for (const share of [0.3, 0.7, 1, 1.4, 1.7])

@@ -1,7 +1,10 @@
 import { populationWeights, wearBelief } from '../belief/wear-belief.js';
 import { stepsAtNodes } from '../belief/wear-grid.js';
-import { log } from '../portable/elementary.js';
+import { complaintLikelihood } from '../belief/complaint-evidence.js';
+import { normalised } from '../grid/hat-weights.js';
+import { log, logistic } from '../portable/elementary.js';
 import type { ComebackTable, LearnedTables } from '../tables/learned-tables.js';
+import { adjustingLogOdds, comebacksLikelihood } from './adjusting-causes.js';
 import type { ComebackOutcome } from './comeback-outcome.js';
 import { cholesky } from './coefficient-draws.js';
 import { comebackChance, comebackFeatures, risingCoefficients } from './comeback-predictor.js';
@@ -16,6 +19,8 @@ export type TaughtComebacks =
 
 interface Case {
   readonly features: Float64Array;
+  /** what the coefficients correct */
+  readonly logOdds: number;
   /** share of the window watched; a comeback and an elapsed window count whole */
   readonly watched: number;
   readonly cameBack: boolean;
@@ -26,16 +31,41 @@ function caseOf({ context, wear, outcome }: ComebackOutcome, tables: LearnedTabl
   const watched = outcome.kind === 'running' ? outcome.shareOfWindow : 1;
   if (!(watched >= 0 && watched <= 1))
     throw new RangeError(`a share of the window lies from 0 to 1, got ${watched}`);
-  const population = tables.wear.fittedPart.start;
-  const weights =
-    wear === null
-      ? populationWeights(population)
-      : wearBelief(population, wear, context.functional, tables.functionalWidth);
+  const weights = wearLeftIn(context, wear, tables);
   const steps: [number, number, number] = [0, 0, 0];
   weights.forEach((weight, i) =>
     steps.forEach((step, k) => (steps[k] = step + weight * stepsAtNodes[i]![k]!)),
   );
-  return { features: comebackFeatures(context, steps), watched, cameBack: outcome.kind === 'comeback' };
+  return {
+    features: comebackFeatures(context, steps),
+    logOdds: context.action === 'adjust' ? meanLogOdds(weights, tables, context.earlierComebacks) : 0,
+    watched,
+    cameBack: outcome.kind === 'comeback',
+  };
+}
+
+/** Weights over the wear that a repair was done at: its reading, the criterion, and that there was a complaint. */
+function wearLeftIn(
+  { functional, earlierComebacks }: ComebackOutcome['context'],
+  wear: ComebackOutcome['wear'],
+  tables: LearnedTables,
+): Float64Array {
+  const population = tables.wear.fittedPart.start;
+  const { functionalWidth, complaints } = tables;
+  const read =
+    wear === null ? populationWeights(population) : wearBelief(population, wear, functional, functionalWidth);
+  if (wear?.standardUncertainty === 0) return read;
+  const complaint = complaintLikelihood(complaints);
+  const comebacks = comebacksLikelihood(tables, earlierComebacks);
+  return normalised(read.map((weight, i) => weight * complaint[i]! * comebacks[i]!));
+}
+
+/** Log odds of the mean chance that the causes give. */
+function meanLogOdds(weights: Float64Array, tables: LearnedTables, count: number): number {
+  if (tables.adjusting === undefined) return 0;
+  const atNodes = adjustingLogOdds(tables, count);
+  const chance = weights.reduce((sum, weight, i) => sum + weight * logistic(atNodes[i]!), 0);
+  return log(chance) - log(1 - chance);
 }
 
 /** Solves L L' x = b. */
@@ -93,8 +123,8 @@ function slopeAt(
       value -= 0.5 * (at[i]! - prior.mean[i]!) * pull;
     }
   }
-  for (const { features, watched, cameBack } of cases) {
-    const p = Math.min(1 - 1e-12, Math.max(1e-12, comebackChance(at, features)));
+  for (const { features, logOdds, watched, cameBack } of cases) {
+    const p = Math.min(1 - 1e-12, Math.max(1e-12, comebackChance(at, features, logOdds)));
     const without = 1 - p * watched;
     const score = cameBack ? 1 - p : (-watched * p * (1 - p)) / without;
     const weight = (watched * p * (1 - p) * (1 - p)) / without;

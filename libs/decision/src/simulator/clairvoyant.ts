@@ -18,7 +18,10 @@ export function exactTables(world: ExactWorld): (serviceIntervalKm: number) => r
 }
 
 /** Renewals open in a situation with their cost in the end. */
-export function renewalCosts(here: ExactPosition, situation: Situation): readonly (readonly [OptionAction, number])[] {
+export function renewalCosts(
+  here: ExactPosition,
+  situation: Situation,
+): readonly (readonly [OptionAction, number])[] {
   if (situation.occasion === 'serviceVisit') return [...here.planned];
   const { underWarranty } = situation;
   return [...here.onComplaint].map(([action, cost]) => [

@@ -34,9 +34,7 @@ export function adjustingCost(
   const comeback = adjustComeback(fleet, cause);
   const cost = adjustCost(fleet);
   const again = (cost + (1 - comeback) * goOn + comeback * fleet.comebackHandling) / (1 - comeback);
-  return (
-    cost + (1 - comeback) * goOn + comeback * (fleet.comebackHandling + (again < renew ? again : renew))
-  );
+  return cost + (1 - comeback) * goOn + comeback * (fleet.comebackHandling + (again < renew ? again : renew));
 }
 
 /** Renewal costs at one position: a fixed point, as a renewal that comes back leads to another repair. */

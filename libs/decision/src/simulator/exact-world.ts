@@ -72,7 +72,10 @@ export function exactWorld(fleet: SimulatedFleet): ExactWorld {
   const all = [fleet.rate, ...Object.values(fleet.renewals).map(({ rate }) => rate)];
   const low = Math.min(...all.map(({ median, logSd }) => median * exp(-2.5 * logSd)));
   const high = Math.max(...all.map(({ median, logSd }) => median * exp(2.5 * logSd)));
-  const rates = Float64Array.from({ length: RATES }, (_, i) => low * exp((log(high / low) * i) / (RATES - 1)));
+  const rates = Float64Array.from(
+    { length: RATES },
+    (_, i) => low * exp((log(high / low) * i) / (RATES - 1)),
+  );
   const hazards = Array.from(exactNodes, (wear) => complaintHazard(fleet, wear));
   return {
     fleet,

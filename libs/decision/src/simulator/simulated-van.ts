@@ -8,7 +8,16 @@ import { simulatedWorld } from './fleet-parameters.js';
 import { keyedDraws } from './keyed-draws.js';
 
 /** Streams of one van, one a purpose. */
-const purposes = { van: 1, wear: 2, complaint: 3, reading: 4, functional: 5, comeback: 6, delivery: 7, part: 8 };
+const purposes = {
+  van: 1,
+  wear: 2,
+  complaint: 3,
+  reading: 4,
+  functional: 5,
+  comeback: 6,
+  delivery: 7,
+  part: 8,
+};
 
 /** A van, before anything happens to it. */
 export interface SimulatedVan {

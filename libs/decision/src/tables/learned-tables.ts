@@ -11,6 +11,15 @@ export interface ComebackTable {
   readonly taught: { readonly comebacks: number; readonly held: number; readonly running: number };
 }
 
+/**
+ * Chance that adjusting comes back, by the cause of the complaint; both between 0 and 1, the worn part's the greater. The
+ * share of each cause at some wear follows from the complaint rates.
+ */
+export interface AdjustingByCause {
+  readonly otherCauses: number;
+  readonly wornPart: number;
+}
+
 /** Distribution on the positive line: median, and standard deviation of the natural logarithm. */
 export interface LogNormalBelief {
   readonly median: number;
@@ -33,6 +42,8 @@ export interface LearnedTables {
   /** Hash of the canonical text of the tables, made by whoever stores them. */
   readonly hash: string;
   readonly comeback: ComebackTable;
+  /** Without it the coefficients alone say how adjusting comes back; with it they correct what the causes say. */
+  readonly adjusting?: AdjustingByCause;
   /** Wear of the part now fitted, before it was measured; by action for the ones that may follow. */
   readonly wear: {
     readonly fittedPart: PopulationWear;

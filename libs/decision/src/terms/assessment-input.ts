@@ -26,7 +26,20 @@ export interface WearingCharacteristic {
   readonly criterionSize: number;
 }
 
-/** Wear of the part that is fitted now, from the as-found readings. */
+/** An earlier inspection of the part that is fitted now: mean of its as-found readings. */
+export interface EarlierInspection {
+  /** distance from it to the present one, 0 or more; 0 is another set of readings on the same occasion */
+  readonly kmBefore: number;
+  readonly value: number;
+  readonly standardUncertainty: number;
+}
+
+/**
+ * Wear of the part that is fitted now, from the as-found readings.
+ *
+ * With `earlier` (empty where the present inspection is the first) wear and rate are believed together from the whole
+ * history, and a `wearRate` sent along is told as a reason only; without it the rate is the `wearRate`'s.
+ */
 export type WearNow =
   | {
       readonly kind: 'measured';
@@ -35,6 +48,7 @@ export type WearNow =
       readonly count: number;
       /** Verdict against the wear limit. */
       readonly verdict: VerdictOutcome | 'notJudged';
+      readonly earlier?: readonly EarlierInspection[];
       readonly evidence: readonly string[];
     }
   | { readonly kind: 'contradictory'; readonly evidence: readonly string[] }
