@@ -96,6 +96,7 @@ export * from './bench/catalogue-lists.js';
 export { symptomNames } from './jobs/symptom-names.js';
 export * from './calculations/index.js';
 export * from './history/index.js';
+export * from './parts/index.js';
 export * from './wear/index.js';
 export * from './idempotency/answer-once.use-case.js';
 export * from './idempotency/erase-expired-answers.use-case.js';

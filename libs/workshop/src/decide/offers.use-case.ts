@@ -6,10 +6,10 @@ import type { ListPage, ListPosition, Recorded } from '../ports/record-store.por
 import type { Offer } from '../ports/records/decide.records.js';
 import type { NoReferences } from '../ports/records/shop.records.js';
 import type { Caller } from '../ports/roles.js';
-import type { UnitOfWork } from '../ports/unit-of-work.port.js';
+import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { addRecord, type AddedRecord } from '../recording/add-record.js';
 import { correctRecord, type ExpectedRevision } from '../recording/correct-record.js';
-import { requiredRecord } from '../recording/required-record.js';
+import { referencedRecord, requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 
 export type OfferRecord = Recorded<NoReferences, Offer>;
@@ -30,6 +30,7 @@ export class RecordOfferUseCase {
     const content = checkedOffer(command.offer);
     const id = command.id ?? this.ids.next();
     return this.work.run(caller.shopId, async (tx) => {
+      await refuseForeignPart(tx, content);
       const added = await addRecord(tx.offers, 'offer', { id, identity: {}, content }, stamp);
       if (added.created) {
         const payload = { componentType: content.componentType, condition: content.condition };
@@ -58,9 +59,11 @@ export class CorrectOfferUseCase {
   ): Promise<OfferRecord> {
     const stamp = stampOf(this.clock, caller, command.reason);
     const content = checkedOffer(command.offer);
-    return this.work.run(caller.shopId, (tx) =>
-      correctRecord(tx.offers, 'offer', { id: command.id, expected: command.expected, content }, stamp),
-    );
+    return this.work.run(caller.shopId, async (tx) => {
+      await refuseForeignPart(tx, content);
+      const change = { id: command.id, expected: command.expected, content };
+      return correctRecord(tx.offers, 'offer', change, stamp);
+    });
   }
 }
 
@@ -107,7 +110,40 @@ function checkedOffer(offer: Offer): Offer {
       [{ pointer: '/coreDeposit/currency', rule: 'oneCurrency', detail: price.currency }],
     );
   }
-  return { ...offer, price, coreDeposit };
+  return { ...offer, price, coreDeposit, ...checkedBreaks(offer) };
+}
+
+/** Price breaks stand in the currency of the price, each from another number of pieces on. */
+function checkedBreaks({ price, priceBreaks }: Offer): Pick<Offer, 'priceBreaks'> {
+  if (priceBreaks === undefined || priceBreaks === null) return {};
+  if (priceBreaks.length > 0 && price === null)
+    throw invalidInput('/price', 'required', 'Price breaks need the price of one piece.');
+  return {
+    priceBreaks: priceBreaks.map(({ fromQuantity, price: each }, index) => {
+      const at = `/priceBreaks/${String(index)}`;
+      if (priceBreaks.findIndex((other) => other.fromQuantity === fromQuantity) !== index)
+        throw invalidInput(`${at}/fromQuantity`, 'unique', 'Another break begins at this number.');
+      if (each.currency !== price?.currency)
+        throw new DomainError(
+          'currency.mismatch',
+          `The price is in ${price?.currency ?? ''}, this break in ${each.currency}. Give all in one currency.`,
+          [{ pointer: `${at}/price/currency`, rule: 'oneCurrency', detail: price?.currency ?? '' }],
+        );
+      return { fromQuantity, price: notNegative(each, `${at}/price`) };
+    }),
+  };
+}
+
+/** The number of the shop's list that is offered: of the same kind, or none. */
+async function refuseForeignPart(tx: ShopTransaction, { partId, componentType }: Offer): Promise<void> {
+  if (partId === undefined || partId === null) return;
+  const part = await referencedRecord(tx.parts, 'part', partId, '/partId');
+  if (part.content.componentType !== componentType)
+    throw invalidInput(
+      '/partId',
+      'sameKind',
+      `This part is a ${part.content.componentType}, not a ${componentType}.`,
+    );
 }
 
 /** An amount as the currency writes it, refused where it is negative or has decimals the currency does not have. */

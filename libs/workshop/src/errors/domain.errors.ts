@@ -12,6 +12,7 @@ export const errorCodes = [
   'unit.mismatch',
   'currency.mismatch',
   'part.alreadyFitted',
+  'stock.notEnough',
   'sheet.invalid',
   'reading.doesNotFitCheck',
   'reading.asFoundAfterWork',

@@ -9,6 +9,7 @@ import { partFittedAt, replacePart, type NextPart } from '../intake/fitted-parts
 import { addRecord, type AddedRecord } from '../recording/add-record.js';
 import { correctRecord, exactly, type ExpectedRevision } from '../recording/correct-record.js';
 import { refuseFuture } from '../recording/happened-at.js';
+import { takePartForLine } from '../parts/take-part-for-line.js';
 import { requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 import { refuseUnconsented } from './estimates.use-case.js';
@@ -104,6 +105,7 @@ async function doneLine(
   const line = record.content;
   await refuseUnconsented(tx, record);
   const at = line.doneAt ?? stamp.at;
+  const stocked = await takePartForLine(tx, ids, record, stamp);
   const old = await partFittedAt(
     tx,
     { vehicleId, componentType: line.componentType, position: line.position },
@@ -117,7 +119,11 @@ async function doneLine(
     at,
     km: await distanceOf(tx, vehicleId, at),
     removalReason: line.action === 'reBush' ? 'overhauled' : 'replaced',
-    next: { ...nextPart(line, old?.content.serial ?? null), workLineId: record.id },
+    next: {
+      ...nextPart(line, old?.content.serial ?? null),
+      ...(stocked === null ? {} : { partNumber: line.part?.partNumber ?? stocked.partNumber }),
+      workLineId: record.id,
+    },
   };
   const part = await replacePart(tx, ids, change, { at: stamp.at, by: stamp.by });
   return withPart(tx, record, part.id, stamp);

@@ -7,8 +7,18 @@ type RecordWarningCode = 'numberAlsoOnOtherVehicle' | 'plateAlsoOnOtherVehicle';
 /** Warnings about a reading. */
 type BenchWarningCode = 'valueToConfirm' | 'takenAfterWork' | 'instrumentOfOtherKind';
 
+/** Warnings about stock, claims and cores. */
+type StockWarningCode =
+  | 'returnedMoreThanUsed'
+  | 'reservedExceedsCounted'
+  | 'beforeLastCount'
+  | 'serialFittedElsewhere'
+  | 'coreBeforeRoadTest'
+  | 'afterWarranty'
+  | 'warrantyUnknown';
+
 export type WarningCode =
-  VehicleNumberWarningCode | OdometerWarningCode | RecordWarningCode | BenchWarningCode;
+  VehicleNumberWarningCode | OdometerWarningCode | RecordWarningCode | BenchWarningCode | StockWarningCode;
 
 /** The sentence of every warning; `{name}` is replaced by the value of that name. */
 export const warningTexts: Readonly<Record<WarningCode, string>> = {
@@ -30,6 +40,19 @@ export const warningTexts: Readonly<Record<WarningCode, string>> = {
     'Taken after the work done at {doneAt}, because as found was never taken. It stays out of the series of its part.',
   instrumentOfOtherKind:
     'Taken with an instrument of another kind ({kind}) than the check asks for ({expected}).',
+  returnedMoreThanUsed:
+    'More came back than the ledger says this job got ({inJob}). What lies on the shelf counts; check whether a use was never recorded.',
+  reservedExceedsCounted:
+    'Fewer were counted than are kept for jobs ({reserved}). Some job will not get its part: order, or free one.',
+  beforeLastCount:
+    'This happened before the last count of {countedAt}, which may have seen it already. Count again if the number does not fit.',
+  serialFittedElsewhere:
+    'The part with serial {serial} is recorded as fitted to vehicle {vehicleId}. Record its removal there, or correct the serial.',
+  coreBeforeRoadTest:
+    'The core went back before the road test of its job was passed. The old part is evidence, and may be the only one that can be repaired.',
+  afterWarranty: 'By the records the warranty had ended by then ({by}). The claim is kept all the same.',
+  warrantyUnknown:
+    'Whether the warranty still held cannot be seen from the records. Enter its terms, the day of fitting and the distance.',
   notReadable: '"{shown}" is not what an odometer shows. Enter the digits, with a point before tenths.',
   noSegment: 'This is the first entry of this display; the distance is taken from what it shows.',
   belowZero:

@@ -12,6 +12,7 @@ export const errorProblems = {
   'unit.mismatch': 'unit-mismatch',
   'currency.mismatch': 'currency-mismatch',
   'part.alreadyFitted': 'state-conflict',
+  'stock.notEnough': 'state-conflict',
   'sheet.invalid': 'invalid-body',
   'reading.doesNotFitCheck': 'invalid-body',
   'reading.asFoundAfterWork': 'state-conflict',

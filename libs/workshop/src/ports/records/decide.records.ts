@@ -66,6 +66,8 @@ export interface AssessmentSources {
   readonly wearLeftOut: WearOmission | null;
   /** open dangerous findings on other components: verdict ids; they have to be put right whatever is decided */
   readonly otherDangerousFindings: readonly string[];
+  /** instruments that were not in calibration when a reading of the input was taken; absent: nobody looked */
+  readonly overdueInstrumentIds?: readonly string[];
   /** readings behind the wear, points behind its rate, deliveries behind the lead times */
   readonly observations: {
     readonly readings: number;
@@ -78,6 +80,34 @@ export interface AssessmentSources {
 export const previewTables = ['judgement', 'ofShop'] as const;
 export type PreviewTables = (typeof previewTables)[number];
 
+/** Why checks cannot be weighed against money. */
+export const moneyUnknownReasons = [
+  'noJob',
+  'noInspection',
+  'sheetFeedsNoTables',
+  'contradictoryEvidence',
+  'allChecksDone',
+] as const;
+export type MoneyUnknownReason = (typeof moneyUnknownReasons)[number];
+
+/** Whether one more check is worth its cost before anything is repaired. */
+export type FurtherCheck =
+  | {
+      readonly kind: 'worthIt' | 'notWorthIt';
+      /** row of the diagnosis tables to do now */
+      readonly diagnosticCheckId: string;
+      readonly chain: readonly string[];
+      readonly minutes: number;
+      readonly expectedSaving: Money;
+      readonly cost: Money;
+      readonly net: Money;
+      readonly isOpeningMove: boolean;
+      readonly inspectionId: string;
+      readonly tablesVersion: string;
+      readonly tablesHash: string;
+    }
+  | { readonly kind: 'cannotBeSaid'; readonly why: MoneyUnknownReason };
+
 /** Question, canonical input text with its hash, and the result: enough to replay it anywhere. */
 export interface Assessment {
   readonly modelVersion: string;
@@ -88,6 +118,8 @@ export interface Assessment {
   readonly input: string;
   readonly result: AssessmentResult;
   readonly sources: AssessmentSources;
+  /** null in assessments of before it was told */
+  readonly furtherCheck: FurtherCheck | null;
 }
 
 export interface OfAssessment {

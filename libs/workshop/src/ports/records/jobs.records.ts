@@ -95,6 +95,8 @@ export const workLineStates = ['planned', 'done', 'dropped'] as const;
 export type WorkLineState = (typeof workLineStates)[number];
 
 export interface PartUsed {
+  /** the number of the shop's list that was taken from the shelf; absent or null: it came from elsewhere */
+  readonly partId?: string | null;
   readonly condition: PartCondition;
   readonly supplier: string | null;
   readonly partNumber: string | null;

@@ -1,12 +1,7 @@
 import type { PartCondition } from '@endfloat/catalogue';
-import type {
-  BladePairGrade,
-  Money,
-  ReadingClass,
-  UncertaintyBudget,
-  Verdict as Judgement,
-} from '@endfloat/metrology';
+import type { Money } from '@endfloat/metrology';
 import type { ClaimStepKind, CoreStepKind, StockMoveKind, WarrantyCover } from '@endfloat/stock';
+import type { Reading, Verdict } from './bench.records.js';
 import type { Warning } from './vehicles.records.js';
 
 /** A number under which something can be ordered. In which condition it lies on the shelf is said by its stock. */
@@ -128,24 +123,11 @@ export interface ArrivalInspectionIdentity {
   readonly stockMoveId: string | null;
 }
 
-export interface ArrivalResult {
-  readonly checkId: string;
-  readonly place: string | null;
-  readonly instrumentId: string | null;
-  readonly shown: string | null;
-  readonly unit: string | null;
-  readonly pair: { readonly largestClosed: string | null; readonly smallestOpen: string | null } | null;
-  readonly answer: boolean | null;
-  readonly grade: string | null;
-}
-
+/** A verdict on a part that is on no vehicle yet; as the verdicts of an inspection. */
 export interface ArrivalVerdict {
   readonly checkId: string;
   readonly limitId: string;
-  readonly judgement: Judgement;
-  readonly uncertainty: UncertaintyBudget | null;
-  readonly grade: BladePairGrade | null;
-  readonly readingClass: ReadingClass | null;
+  readonly content: Verdict;
 }
 
 /** A used part looked at on arrival by the sheet that it will be checked by on a van, before it is fitted to one. */
@@ -153,8 +135,8 @@ export interface ArrivalInspection {
   readonly inspectedAt: string;
   readonly serial: string | null;
   readonly condition: PartCondition;
-  readonly inspectedBy: string;
-  readonly results: readonly ArrivalResult[];
+  /** in the order in which they were given */
+  readonly readings: readonly Reading[];
   readonly verdicts: readonly ArrivalVerdict[];
   readonly note: string | null;
 }
