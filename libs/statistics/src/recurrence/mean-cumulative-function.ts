@@ -1,8 +1,13 @@
-import { requireLevel, type Numbers } from '../descriptive/checked-values.js';
+import { requireLevel } from '../descriptive/checked-values.js';
 import { insufficientData, type InsufficientData } from '../descriptive/outcomes.js';
 import { normalQuantile } from '../distributions/normal.js';
-import type { AgeOrder } from '../survival/age-order.js';
-import { orderSample, startOf, type OrderedSample, type RecurrenceSample } from './recurrence-sample.js';
+import {
+  orderSample,
+  startOf,
+  type OrderedEvents,
+  type OrderedSample,
+  type RecurrenceSample,
+} from './recurrence-sample.js';
 
 /** Forms of the limits: `plain` M ± z se, which may go below 0; `log` M exp(± z se / M). */
 export const recurrenceLimitForms = ['plain', 'log'] as const;
@@ -71,22 +76,16 @@ export function meanCumulativeFunction(
   const order = orderSample(sample);
   const { observedUnits: units, firstAge, lastAge } = order;
   if (units === 0) return insufficientData('units', 1, 0);
-  if (order.events.rows.length === 0) return { kind: 'noEvents', units, firstAge, lastAge };
-  const columns = walk(new UnitSpread(sample, order), order, sample.eventSizes);
-  const { mean } = columns;
-  const standardErrors = columns.variance.map((variance) => (units > 1 ? Math.sqrt(variance) : null));
+  if (order.events.ages.length === 0) return { kind: 'noEvents', units, firstAge, lastAge };
+  const columns = walk(new UnitSpread(sample, order), order.events);
   const multiplier = normalQuantile(0.5 + level / 2);
-  const limit = (direction: number) => (standardError: number | null, i: number) =>
-    standardError === null ? null : limitOf(mean[i]!, direction * multiplier * standardError, limitForm);
   return {
     kind: 'estimated',
     ages: columns.ages,
     atRisk: columns.atRisk,
     events: columns.events,
-    mean,
-    standardErrors,
-    lower: standardErrors.map(limit(-1)),
-    upper: standardErrors.map(limit(1)),
+    mean: columns.mean,
+    ...limitsOf(columns, units > 1 ? multiplier : null, limitForm),
     limitForm,
     level,
     firstAge,
@@ -94,6 +93,30 @@ export function meanCumulativeFunction(
     gaps: gapsOf(sample, order),
     units,
   };
+}
+
+/** Standard errors and limits; null throughout where there is no multiplier, since one unit shows no spread. */
+function limitsOf(
+  { mean, variance }: Walked,
+  multiplier: number | null,
+  form: RecurrenceLimitForm,
+): Pick<RecurrenceCurve, 'standardErrors' | 'lower' | 'upper'> {
+  const steps = mean.length;
+  if (multiplier === null) {
+    const none = new Array<null>(steps).fill(null);
+    return { standardErrors: none, lower: none, upper: none };
+  }
+  const standardErrors = new Array<number>(steps);
+  const lower = new Array<number>(steps);
+  const upper = new Array<number>(steps);
+  for (let step = 0; step < steps; step += 1) {
+    const standardError = Math.sqrt(variance[step]!);
+    const reach = multiplier * standardError;
+    standardErrors[step] = standardError;
+    lower[step] = limitOf(mean[step]!, -reach, form);
+    upper[step] = limitOf(mean[step]!, reach, form);
+  }
+  return { standardErrors, lower, upper };
 }
 
 /** Log limits of a mean of 0 (only events of size 0 so far) are 0 themselves. */
@@ -105,7 +128,7 @@ function limitOf(mean: number, reach: number, form: RecurrenceLimitForm): number
 type Walked = Readonly<Record<'ages' | 'atRisk' | 'events' | 'mean' | 'variance', number[]>>;
 
 /** Columns of their final length: growing them would touch several times the memory. */
-function columnsFor({ ages }: AgeOrder): Walked {
+function columnsFor(ages: Float64Array): Walked {
   let steps = 0;
   for (let place = 0; place < ages.length; place += 1) {
     if (place === 0 || ages[place] !== ages[place - 1]) steps += 1;
@@ -114,21 +137,17 @@ function columnsFor({ ages }: AgeOrder): Walked {
   return { ages: column(), atRisk: column(), events: column(), mean: column(), variance: column() };
 }
 
-function walk(
-  spread: UnitSpread,
-  { events, eventUnits }: OrderedSample,
-  eventSizes: Numbers | undefined,
-): Walked {
-  const columns = columnsFor(events);
+function walk(spread: UnitSpread, { ages, units, sizes }: OrderedEvents): Walked {
+  const columns = columnsFor(ages);
   let mean = 0;
   let step = 0;
-  for (let place = 0; place < events.rows.length; step += 1) {
-    const age = events.ages[place]!;
+  for (let place = 0; place < ages.length; step += 1) {
+    const age = ages[place]!;
     spread.moveTo(age);
     let total = 0;
-    for (; place < events.rows.length && events.ages[place] === age; place += 1) {
-      const size = eventSizes === undefined ? 1 : eventSizes[events.rows[place]!]!;
-      spread.addEvent(eventUnits[place]!, size);
+    for (; place < ages.length && ages[place] === age; place += 1) {
+      const size = sizes === null ? 1 : sizes[place]!;
+      spread.addEvent(units[place]!, size);
       total += size;
     }
     mean += total / spread.atRisk;
@@ -234,6 +253,7 @@ class UnitSpread {
 
 function gapsOf(sample: RecurrenceSample, order: OrderedSample): { from: number; to: number }[] {
   const gaps: { from: number; to: number }[] = [];
+  if (order.starts.ages.at(-1) === order.firstAge) return gaps;
   let reached = order.firstAge;
   order.starts.rows.forEach((span, place) => {
     const start = order.starts.ages[place]!;

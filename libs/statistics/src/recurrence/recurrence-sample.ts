@@ -17,14 +17,19 @@ export interface RecurrenceSample {
   readonly spanEnds: Numbers;
 }
 
+/** Columns of the events, ages rising; sizes null where every event counts 1. */
+export interface OrderedEvents {
+  readonly ages: Float64Array;
+  readonly units: Uint32Array;
+  readonly sizes: Float64Array | null;
+}
+
 /** Rows of a sample in order of age, checked; kept as row numbers so that no row becomes an object. */
 export interface OrderedSample {
   readonly unitCount: number;
   /** Units with at least one span of positive length, or one at age 0. */
   readonly observedUnits: number;
-  readonly events: AgeOrder;
-  /** Unit of each event, in the order of `events`. */
-  readonly eventUnits: Uint32Array;
+  readonly events: OrderedEvents;
   /** Spans that count, by their start and by their end. */
   readonly starts: AgeOrder;
   readonly ends: AgeOrder;
@@ -33,6 +38,23 @@ export interface OrderedSample {
 }
 
 export const startOf = (sample: RecurrenceSample, span: number): number => sample.spanStarts?.[span] ?? 0;
+
+function orderEvents({ eventUnits, eventAges, eventSizes }: RecurrenceSample): OrderedEvents {
+  const ageAt = (row: number): number => eventAges[row]!;
+  if (eventSizes === undefined) {
+    const { rows: units, ages } = orderByAge(Uint32Array.from(eventUnits), ageAt);
+    return { ages, units, sizes: null };
+  }
+  const { rows, ages } = orderByAge(
+    Uint32Array.from(eventUnits, (_, row) => row),
+    ageAt,
+  );
+  return {
+    ages,
+    units: rows.map((row) => eventUnits[row]!),
+    sizes: Float64Array.from(rows, (row) => eventSizes[row]!),
+  };
+}
 
 /** Rows in rising order of a key; rows that are not kept are left out. */
 function orderBy(
@@ -47,7 +69,7 @@ function orderBy(
     rows[kept] = row;
     kept += 1;
   }
-  return orderByAge(rows.subarray(0, kept), key);
+  return orderByAge(rows.subarray(0, kept), (place) => key(rows[place]!));
 }
 
 /**
@@ -57,9 +79,9 @@ function orderBy(
  *   before it starts, spans of one unit that overlap, or an event outside the spans of its unit
  */
 export function orderSample(sample: RecurrenceSample): OrderedSample {
-  const { eventUnits, eventAges, spanUnits, spanEnds } = sample;
+  const { spanUnits, spanEnds } = sample;
   const greatestUnit = requireColumns(sample);
-  const events = orderBy(eventAges.length, (row) => eventAges[row]!);
+  const events = orderEvents(sample);
   // A span without length adds nothing, unless it is at age 0, where a unit is at risk from the start.
   const hasLength = (span: number): boolean =>
     spanEnds[span]! > startOf(sample, span) || spanEnds[span] === 0;
@@ -83,12 +105,10 @@ export function orderSample(sample: RecurrenceSample): OrderedSample {
       observed[unit] = 1;
     }
   };
-  const unitsInOrder = new Uint32Array(eventAges.length);
-  for (let place = 0; place < unitsInOrder.length; place += 1) {
+  for (let place = 0; place < events.units.length; place += 1) {
     const age = events.ages[place]!;
     openUntil(age);
-    const unit = eventUnits[events.rows[place]!]!;
-    unitsInOrder[place] = unit;
+    const unit = events.units[place]!;
     if (openEnd[unit]! < age) {
       throw new RangeError(`the event of unit ${unit} at age ${age} lies outside its spans`);
     }
@@ -98,7 +118,6 @@ export function orderSample(sample: RecurrenceSample): OrderedSample {
     unitCount: greatestUnit + 1,
     observedUnits: observed.reduce((sum, one) => sum + one, 0),
     events,
-    eventUnits: unitsInOrder,
     starts,
     ends,
     firstAge: starts.ages[0] ?? 0,

@@ -23,7 +23,7 @@ describe('orderByAge', () => {
   });
 
   it('orders short columns, and none', () => {
-    const ordered = orderByAge(Uint32Array.of(4, 2, 7), (row) => [0, 0, 5, 0, 5, 0, 0, 1][row]!);
+    const ordered = orderByAge(Uint32Array.of(4, 2, 7), (place) => [5, 5, 1][place]!);
     expect(Array.from(ordered.rows)).toEqual([7, 4, 2]);
     expect(Array.from(ordered.ages)).toEqual([1, 5, 5]);
     expect(orderByAge(new Uint32Array(0), () => 0).rows).toHaveLength(0);
@@ -31,7 +31,7 @@ describe('orderByAge', () => {
 
   it('orders only the rows it is given', () => {
     const rows = Uint32Array.from({ length: 1200 }, (_, i) => 2 * i);
-    const ordered = orderByAge(rows, (row) => 5000 - row);
+    const ordered = orderByAge(rows, (place) => 5000 - place);
     expect(Array.from(ordered.rows)).toEqual(Array.from(rows).reverse());
   });
 });

@@ -2,7 +2,7 @@ const SHORT = 1000;
 /** Eleven bits: the counts of one digit stay in the processor's nearest memory. */
 const DIGIT = 2048;
 
-/** Rows in rising order of their ages, and those ages. */
+/** Rows, or whatever else numbers them, in rising order of their ages, and those ages. */
 export interface AgeOrder {
   readonly rows: Uint32Array<ArrayBuffer>;
   readonly ages: Float64Array<ArrayBuffer>;
@@ -14,20 +14,21 @@ export interface AgeOrder {
  * and above has the order of the numbers: O(n), where a comparison for each pair would take seconds for a million rows.
  * Digits that all ages share, as the last of whole numbers, cost nothing.
  *
- * @param rows  row numbers to order; left as they are
- * @param ageOf  age of a row
+ * @param rows  numbers to order; left as they are
+ * @param ageAt  age of the one at a place of `rows`
  */
-export function orderByAge(rows: Uint32Array<ArrayBuffer>, ageOf: (row: number) => number): AgeOrder {
+export function orderByAge(rows: Uint32Array<ArrayBuffer>, ageAt: (place: number) => number): AgeOrder {
   if (rows.length <= SHORT) {
-    const places = Uint32Array.from(rows, (_, place) => place).sort(
-      (a, b) => ageOf(rows[a]!) - ageOf(rows[b]!) || a - b,
-    );
-    const sorted = places.map((place) => rows[place]!);
-    return { rows: sorted, ages: Float64Array.from(sorted, (row) => ageOf(row) + 0) };
+    const places = Uint32Array.from(rows, (_, place) => place);
+    places.sort((a, b) => ageAt(a) - ageAt(b) || a - b);
+    return {
+      rows: places.map((place) => rows[place]!),
+      ages: Float64Array.from(places, (place) => ageAt(place) + 0),
+    };
   }
   const ages = new Float64Array(rows.length);
   // Adding 0 turns −0, whose stored form would sort last, into 0.
-  for (let place = 0; place < ages.length; place += 1) ages[place] = ageOf(rows[place]!) + 0;
+  for (let place = 0; place < ages.length; place += 1) ages[place] = ageAt(place) + 0;
   return byDigits({ rows: rows.slice(), ages });
 }
 

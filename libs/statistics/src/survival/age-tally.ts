@@ -27,7 +27,7 @@ export function tallyByAge({ ages, weights, keep }: TallyRows): AgeTally {
     rows[kept] = row;
     kept += 1;
   }
-  const ordered = orderByAge(rows.subarray(0, kept), (row) => ages[row]!);
+  const ordered = orderByAge(rows.subarray(0, kept), (place) => ages[rows[place]!]!);
   const distinct = new Float64Array(kept);
   const totals = new Float64Array(kept);
   let count = 0;
