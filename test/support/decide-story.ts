@@ -10,6 +10,7 @@ export interface StoryShop {
   readonly bladesId: string;
   readonly sheetId: string;
   post(url: string, body: object, as?: TestUser, ifMatch?: string): Promise<Reply>;
+  get(url: string, as?: TestUser): Promise<Reply>;
   newVan(customerId?: string): Promise<string>;
   /** a complaint and the job that deals with it */
   newJob(
@@ -135,6 +136,7 @@ export async function openStoryShop(api: TestApi): Promise<StoryShop> {
     bladesId,
     sheetId,
     post,
+    get: (url, as = shop.owner) => api.call('GET', url, { as }),
     newVan: (owner = customerId) =>
       idOf(post('/v1/vehicles', { ...invented.van, customerId: owner, ownedFrom: '2020-01-01T00:00:00Z' })),
     newJob: async (vehicleId, receivedAt) => {

@@ -59,6 +59,8 @@ export * from './bench/find-readings.use-case.js';
 export * from './bench/evaluate-reading.use-case.js';
 export * from './bench/next-check.use-case.js';
 export type { WorthwhileCheck } from './bench/next-check-ranking.js';
+export type { CheckWorth, ChecksByMoney } from './bench/next-check-money.js';
+export type { WorthwhileCheck } from './bench/next-check-ranking.js';
 export {
   moneyUnknownReasons,
   type CheckWorth,
@@ -76,6 +78,18 @@ export type { CalibrationStanding } from './bench/calibration-standing.js';
 export * from './decide/assess.use-case.js';
 export * from './decide/show-assessments.use-case.js';
 export * from './decide/preview-assessment.use-case.js';
+export {
+  previewAssessment,
+  type InlineInspection,
+  type PreviewCommand,
+} from './decide/preview-assessment.js';
+export * from './decide/learning/learned-tables.use-case.js';
+export type {
+  ActionCounts,
+  DecisionDocument,
+  DiagnosisDocument,
+} from './decide/learning/learned-documents.js';
+export { compute, computeHere } from './computing/computations.js';
 export {
   previewAssessment,
   type InlineInspection,

@@ -34,6 +34,12 @@ import {
   type ReadingsValueDto,
   type RecommendationDto,
 } from './assessment-outcome.dto.js';
+import {
+  FurtherCheckNotWorthItDto,
+  FurtherCheckUnknownDto,
+  FurtherCheckWorthItDto,
+  type FurtherCheckDto,
+} from './further-check.dto.js';
 
 const hash = { max: 64, pattern: '^[0-9a-f]{64}$' };
 
@@ -109,6 +115,14 @@ export class AssessmentAnswer {
   })
   furtherReadings!: ReadingsValueDto;
 
+  @UnionField({
+    description:
+      'Whether one more check is worth its cost before anything is repaired; null: not told, as in a preview.',
+    nullable: true,
+    types: () => [FurtherCheckWorthItDto, FurtherCheckNotWorthItDto, FurtherCheckUnknownDto],
+  })
+  furtherCheck!: FurtherCheckDto | null;
+
   @NestedField({ description: 'What is believed about the part fitted now.', type: () => PartBeliefDto })
   belief!: PartBeliefDto;
 
@@ -134,6 +148,14 @@ export class AssessmentAnswer {
     text: { max: 64 },
   })
   otherDangerousFindings!: string[];
+
+  @ListField({
+    description:
+      'Instruments that were not in calibration on the day a reading of the answer was taken: the answer rests on them all the same.',
+    max: 100,
+    ids: true,
+  })
+  overdueInstrumentIds!: string[];
 
   @TextField({ description: 'Caution that goes with the answer.', max: 300 })
   caution!: string;

@@ -1,5 +1,15 @@
 import { CheckDto } from '../check-sheets/index.js';
-import { KindField, ListField, NestedField, NumberField, TextField, UnionField } from '../fields/index.js';
+import {
+  FlagField,
+  KindField,
+  ListField,
+  MoneyField,
+  NestedField,
+  NumberField,
+  TextField,
+  UnionField,
+} from '../fields/index.js';
+import { MoneyDto } from '../quantity/index.js';
 
 /** Why a check is named; the code is stable, the sentence is for people. */
 export class NextCheckReasonDto {
@@ -77,6 +87,75 @@ export class LeadingCauseDto {
   probability!: number;
 }
 
+/** A check, with whatever has to be done before it, by the money it saves before something is repaired. */
+export class CheckWorthDto {
+  @TextField({ description: 'Row of the diagnosis tables to do now.', max: 128 })
+  diagnosticCheckId!: string;
+
+  @ListField({ description: 'Checks of the sheet that answer it.', max: 50, text: { max: 128 } })
+  checkIds!: string[];
+
+  @FlagField({ description: 'A safe and quick opening move: done first, whatever it saves.' })
+  isOpeningMove!: boolean;
+
+  @ListField({
+    description: 'What belongs together, in the order to do it; the last is what it is done for.',
+    max: 50,
+    text: { max: 128 },
+  })
+  chain!: string[];
+
+  @NumberField({ description: 'Minutes of all of it.', min: 0 })
+  minutes!: number;
+
+  @MoneyField({ description: 'What knowing the results saves on average.' })
+  expectedSaving!: MoneyDto;
+
+  @MoneyField({ description: 'What the minutes cost.' })
+  cost!: MoneyDto;
+
+  @MoneyField({ description: 'Saving less cost; negative: not worth doing for the money alone.' })
+  net!: MoneyDto;
+
+  @FlagField({ description: 'Whether it saves more than it costs.' })
+  isWorthIt!: boolean;
+
+  @TextField({ description: 'In words.', max: 2000 })
+  detail!: string;
+}
+
+export class ChecksByMoneyDto {
+  @KindField('ranked')
+  kind!: 'ranked';
+
+  @TextField({ description: 'Cause whose cure costs least on average if nothing more is checked.', max: 128 })
+  bestCureNow!: string;
+
+  @MoneyField({ description: 'What that costs on average, wrong cures and coming back included.' })
+  expectedCostNow!: MoneyDto;
+
+  @ListField({
+    description: 'Two or three checks: open opening moves, then those that save most per minute.',
+    max: 10,
+    type: () => CheckWorthDto,
+  })
+  checks!: CheckWorthDto[];
+
+  @TextField({ description: 'Method.', max: 128 })
+  method!: string;
+}
+
+export class ChecksByMoneyUnknownDto {
+  @KindField('cannotBeSaid')
+  kind!: 'cannotBeSaid';
+
+  @TextField({ description: 'Why, as a stable code.', max: 64, example: 'sheetFeedsNoTables' })
+  why!: string;
+
+  @TextField({ description: 'In words.', max: 500 })
+  detail!: string;
+}
+
 export class NextCheckResponse {
   @UnionField({
     description: 'What to do next, in the order of the sheet.',
@@ -96,6 +175,12 @@ export class NextCheckResponse {
 
   @ListField({ description: 'Likeliest causes so far.', max: 10, type: () => LeadingCauseDto })
   leadingCauses!: LeadingCauseDto[];
+
+  @UnionField({
+    description: 'Checks by the money they save, at the rates of the shop and the owner of the van.',
+    types: () => [ChecksByMoneyDto, ChecksByMoneyUnknownDto],
+  })
+  byMoney!: ChecksByMoneyDto | ChecksByMoneyUnknownDto;
 
   @TextField({
     description: 'Tables the probabilities come from; null where the sheet feeds none.',

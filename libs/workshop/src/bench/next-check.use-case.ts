@@ -1,31 +1,21 @@
-import { shippedDiagnosisTables, type Check } from '@endfloat/catalogue';
-import {
-  nextCheckInOrder,
-  rankNextChecks,
-  type CauseProbability,
-  type CheckResult,
-  type Evidence,
-  type NextCheckReason,
-  type OrderReason,
-  type SettledCheck,
-  type SymptomState,
-} from '@endfloat/diagnosis';
+import type { Check } from '@endfloat/catalogue';
+import { nextCheckInOrder, type OrderReason, type SettledCheck } from '@endfloat/diagnosis';
+import { diagnosisNumbers, diagnosisTablesInUse } from '../decide/learning/learned-tables.use-case.js';
 import type { Clock } from '../ports/clock.port.js';
+import type { Fingerprint } from '../ports/fingerprint.port.js';
 import type { Caller } from '../ports/roles.js';
-import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
+import type { UnitOfWork } from '../ports/unit-of-work.port.js';
 import { currentPhases, type CheckProgress } from './check-progress.js';
 import { progressOf, visibleInspection } from './inspections.use-case.js';
+import { checkingRates, rankByMoney, type ChecksByMoney } from './next-check-money.js';
+import {
+  diagnosticEvidence,
+  rankByInformation,
+  symptomsOf,
+  type RankedChecks,
+} from './next-check-ranking.js';
 
 export type NextCheckWhy = OrderReason | 'asLeftDue' | 'companionNowRight';
-
-/** A check worth its time by what is known of the complaint; information, not an order. */
-export interface WorthwhileCheck {
-  readonly diagnosticCheckId: string;
-  /** checks of the sheet that answer it and are not done */
-  readonly checks: readonly Check[];
-  readonly minutes: number;
-  readonly reasons: readonly NextCheckReason[];
-}
 
 export type NextStep =
   | {
@@ -42,30 +32,38 @@ export type NextStep =
     }
   | { readonly kind: 'done' };
 
-export interface NextCheckAnswer {
+export interface NextCheckAnswer extends RankedChecks {
   readonly step: NextStep;
   readonly precedence: string;
-  readonly worthwhile: readonly WorthwhileCheck[];
-  readonly leadingCauses: readonly CauseProbability[];
-  readonly tablesVersion: string | null;
+  readonly byMoney: ChecksByMoney;
 }
 
 /**
  * The next check of an inspection: safe opening moves first, then the order of the sheet, never before its
- * prerequisites. Beside it, the checks most worth their minutes by the complaints of the job.
+ * prerequisites. Beside it, the checks most worth their minutes by the complaints of the job: by what they tell, and by the
+ * money they save.
  */
 export class NextCheckUseCase {
   constructor(
     private readonly work: UnitOfWork,
     private readonly clock: Clock,
+    private readonly fingerprint: Fingerprint,
   ) {}
 
   execute(caller: Caller, inspectionId: string): Promise<NextCheckAnswer> {
+    const now = this.clock.now();
     return this.work.read(caller.shopId, async (tx) => {
-      const inspection = await visibleInspection(tx, caller, this.clock.now(), { id: inspectionId });
+      const inspection = await visibleInspection(tx, caller, now, { id: inspectionId });
       const { sheet, checks } = await progressOf(tx, inspection);
-      const ranked = rank(checks, await symptomsOf(tx, inspection.identity.jobId));
-      return { step: nextStep(checks), precedence: sheet.precedence, ...ranked };
+      const tables = diagnosisNumbers(await diagnosisTablesInUse(tx, this.fingerprint));
+      const { jobId, vehicleId } = inspection.identity;
+      const known = diagnosticEvidence(tables, checks, await symptomsOf(tx, tables, jobId));
+      return {
+        step: nextStep(checks),
+        precedence: sheet.precedence,
+        ...rankByInformation(tables, known),
+        byMoney: rankByMoney(tables, known, await checkingRates(tx, vehicleId, now)),
+      };
     });
   }
 }
@@ -177,64 +175,4 @@ function unsettled({ check }: CheckProgress, checks: readonly CheckProgress[]): 
   return check.prerequisites.filter((id) =>
     checks.some((each) => each.check.id === id && each.state === 'undecided' && !canBeSettled(each)),
   );
-}
-
-async function symptomsOf(
-  tx: ShopTransaction,
-  jobId: string | null,
-): Promise<Readonly<Record<string, SymptomState>>> {
-  if (jobId === null) return {};
-  const known = new Set(shippedDiagnosisTables.symptoms.map(({ id }) => id));
-  const complaints = await tx.complaints.all({ jobId });
-  return Object.fromEntries(
-    complaints
-      .flatMap(({ content }) => Object.entries(content.symptoms))
-      .filter(([id]) => known.has(id))
-      // Present in one complaint is present, whatever another says.
-      .sort(([, a], [, b]) => (a === b ? 0 : a === 'absent' ? -1 : 1)),
-  );
-}
-
-type Ranked = Pick<NextCheckAnswer, 'worthwhile' | 'leadingCauses' | 'tablesVersion'>;
-
-function rank(checks: readonly CheckProgress[], symptoms: Readonly<Record<string, SymptomState>>): Ranked {
-  const rows = new Set(shippedDiagnosisTables.checks.map(({ id }) => id));
-  const feeding = checks.filter(({ check }) => rows.has(check.diagnosticCheckId ?? ''));
-  if (feeding.length === 0) return { worthwhile: [], leadingCauses: [], tablesVersion: null };
-  const evidence: Evidence = { symptoms, results: resultsOf(feeding) };
-  const answer = rankNextChecks(shippedDiagnosisTables, evidence);
-  if (answer.kind === 'impossibleEvidence')
-    return { worthwhile: [], leadingCauses: [], tablesVersion: shippedDiagnosisTables.version };
-  const worthwhile =
-    answer.kind === 'proposed'
-      ? answer.checks.map(({ checkId, minutes, reasons }) => ({
-          diagnosticCheckId: checkId,
-          checks: feeding
-            .filter(({ check, state }) => check.diagnosticCheckId === checkId && state !== 'passed')
-            .map(({ check }) => check),
-          minutes,
-          reasons,
-        }))
-      : [];
-  return { worthwhile, leadingCauses: answer.leadingCauses, tablesVersion: answer.tablesVersion };
-}
-
-/** Results by row of the tables: one failed check is positive, all passed are negative, in between is undecided. */
-function resultsOf(feeding: readonly CheckProgress[]): readonly CheckResult[] {
-  const rows = [...new Set(feeding.map(({ check }) => check.diagnosticCheckId ?? ''))];
-  return rows.flatMap((checkId): readonly CheckResult[] => {
-    const own = feeding.filter(({ check }) => check.diagnosticCheckId === checkId);
-    const failedBefore = own.some(({ phases }) => phases.some(({ state }) => state === 'failed'));
-    const failsNow = own.some(({ state }) => state === 'failed');
-    if (failsNow) return [{ checkId, outcome: 'positive' }];
-    if (failedBefore)
-      return [
-        { checkId, outcome: 'positive' },
-        { checkId, outcome: 'corrected' },
-      ];
-    const states = own.map(({ state }) => state).filter((state) => state !== 'notDone');
-    if (states.length > 0 && states.every((state) => state === 'passed' || state === 'recorded'))
-      return [{ checkId, outcome: 'negative' }];
-    return states.some((state) => state === 'undecided') ? [{ checkId, outcome: 'undecided' }] : [];
-  });
 }

@@ -17,6 +17,7 @@ import { stampOf } from '../recording/stamp.js';
 import { referencedVehicle } from '../recording/vehicle-visibility.js';
 import { settingsOf } from '../shop/open-shop.use-case.js';
 import { buildInput, type ReadingsTaken } from './build-input.js';
+import { furtherCheckOf } from './further-check.js';
 import { decisionNumbers } from './learning/learned-tables.use-case.js';
 import { notNegative } from './offers.use-case.js';
 
@@ -52,14 +53,24 @@ export class AssessUseCase {
       await refuseUnknown(tx, caller, question, stamp.at);
       const readingsTaken = await readingsTakenSince(tx, question);
       const tables = await decisionNumbers(tx, this.fingerprint);
-      return buildInput(tx, question, { now: stamp.at, tables, readingsTaken });
+      const built = await buildInput(tx, question, { now: stamp.at, tables, readingsTaken });
+      const given = { now: stamp.at, fingerprint: this.fingerprint };
+      return { ...built, furtherCheck: await furtherCheckOf(tx, question, given) };
     });
     if ('record' in gathered) return gathered;
-    const { input, sources, fittedPart } = gathered;
+    const { input, sources, fittedPart, furtherCheck } = gathered;
     const text = canonicaliseAssessmentInput(input);
     const result = await compute(this.computing, 'assessRepairOrReplace', input);
     const inputHash = this.fingerprint.of(text);
-    const content: Assessment = { modelVersion, inputHash, question, input: text, result, sources };
+    const content: Assessment = {
+      modelVersion,
+      inputHash,
+      question,
+      input: text,
+      result,
+      sources,
+      furtherCheck,
+    };
     const { vehicleId, jobId } = question;
     const identity = { vehicleId, jobId, fittedPartId: fittedPart?.id ?? null };
     return this.work.run(caller.shopId, async (tx) => {

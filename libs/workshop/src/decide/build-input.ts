@@ -1,6 +1,7 @@
 import type { AssessmentInput, LearnedTables } from '@endfloat/decision';
 import type { Money } from '@endfloat/metrology';
 import { localDay } from '../bench/local-day.js';
+import { overdueInstrumentsOf } from '../bench/overdue-instruments.js';
 import { DomainError } from '../errors/domain.errors.js';
 import type { Recorded } from '../ports/record-store.port.js';
 import type { AssessmentQuestion, AssessmentSources } from '../ports/records/decide.records.js';
@@ -11,6 +12,7 @@ import { partFittedAt } from '../intake/fitted-parts.use-case.js';
 import { ownerOf } from '../recording/vehicle-visibility.js';
 import { settingsOf } from '../shop/open-shop.use-case.js';
 import { componentCaseOf, type ComponentCase, type WearingCase } from './component-case.js';
+import { readingLinks } from './evidence.js';
 import { gatherCriterion } from './gather-criterion.js';
 import { gatherComebacks, gatherConsent, gatherDangers } from './gather-history.js';
 import { gatherOptions } from './gather-offers.js';
@@ -72,6 +74,7 @@ export async function buildInput(
     offersLeftOut: offers.leftOut,
     wearLeftOut: findings.leftOut,
     otherDangerousFindings: dangers.elsewhere,
+    overdueInstrumentIds: await overdueInstrumentsOf(tx, readingLinks(JSON.stringify(input.evidence))),
     observations: {
       readings: findings.readings,
       wearPoints: findings.points,

@@ -48,7 +48,10 @@ export async function gatherCriterion(
     isValid:
       verdict?.content.provisional === false && outcome === (kind === 'positive' ? 'outside' : 'inside'),
     evidence: [
-      evidenceOf('reading', last.id),
+      // The companion that made the answer valid is evidence too.
+      ...[...new Set([last.id, ...(verdict?.content.readingIds ?? [])])].map((id) =>
+        evidenceOf('reading', id),
+      ),
       ...(verdict === undefined ? [] : [evidenceOf('verdict', verdict.id)]),
     ],
   };

@@ -3,6 +3,7 @@ import type {
   AssessmentReasonDto,
   AssessmentResponse,
   EvidenceLinkDto,
+  FurtherCheckDto,
   FlipsAtDto,
   GuardDto,
   NoFlipDto,
@@ -16,11 +17,13 @@ import {
   renderText,
   type AssessmentRecord,
   type AssessmentSources,
+  type FurtherCheck,
   type PreviewOutcome,
   type ReplayOutcome,
 } from '@endfloat/workshop';
 import { presentRecorded } from '../../http/answers/recorded.presenter.js';
 import { presentOption } from './assessment-option.presenter.js';
+import { checkWorthText, moneyUnknownTexts } from './check-worth-texts.js';
 import { actionTexts, flipTexts, guardTexts, inWords, reasonText, sentence } from './assessment-texts.js';
 
 /** Words for the options of one assessment, by id. */
@@ -121,11 +124,32 @@ function presentReadingsValue({ furtherReadings }: Assessment): ReadingsValueDto
   return { kind, expectedGain, cost, readings, detail };
 }
 
+function presentFurtherCheck(check: FurtherCheck): FurtherCheckDto {
+  if (check.kind === 'cannotBeSaid')
+    return { kind: check.kind, why: check.why, detail: moneyUnknownTexts[check.why] };
+  const { kind, diagnosticCheckId, chain, minutes, expectedSaving, cost, net, isOpeningMove } = check;
+  return {
+    kind,
+    diagnosticCheckId,
+    chain: [...chain],
+    minutes,
+    expectedSaving,
+    cost,
+    net,
+    isOpeningMove,
+    inspectionId: check.inspectionId,
+    tablesVersion: check.tablesVersion,
+    tablesHash: check.tablesHash,
+    detail: checkWorthText({ ...check, isWorthIt: kind === 'worthIt' }),
+  };
+}
+
 /** The answer as it leaves: codes with their words, evidence as links, counts and the caution beside it. */
 export function presentAnswer(
   result: Assessment,
   sources: AssessmentSources,
   inputHash: string,
+  furtherCheck: FurtherCheck | null,
 ): AssessmentAnswer {
   const words = wordsOf(result);
   const { modelVersion, tablesVersion, tablesHash, seed, draws, belief } = result;
@@ -144,6 +168,7 @@ export function presentAnswer(
     reasons: result.reasons.map((reason) => presentReason(reason, words)),
     flipPoints: result.flipPoints.map((flip) => presentFlip(flip, words)),
     furtherReadings: presentReadingsValue(result),
+    furtherCheck: furtherCheck === null ? null : presentFurtherCheck(furtherCheck),
     belief: {
       wearNow: { mean, lower, upper },
       probabilityBeyondCriterion: belief.probabilityBeyondCriterion,
@@ -157,12 +182,13 @@ export function presentAnswer(
     wearLeftOut,
     offersLeftOut: offersLeftOut.map(({ offerId, why }) => ({ offerId, why })),
     otherDangerousFindings: [...otherDangerousFindings],
+    overdueInstrumentIds: [...(sources.overdueInstrumentIds ?? [])],
     caution: renderText('safety.precedence'),
   };
 }
 
 export function presentAssessment(record: AssessmentRecord): AssessmentResponse {
-  const { result, sources, inputHash, question } = record.content;
+  const { result, sources, inputHash, question, furtherCheck } = record.content;
   return {
     ...presentRecorded(record),
     vehicleId: record.identity.vehicleId,
@@ -170,12 +196,13 @@ export function presentAssessment(record: AssessmentRecord): AssessmentResponse 
     fittedPartId: record.identity.fittedPartId,
     componentType: question.componentType,
     position: question.position,
-    ...presentAnswer(result, sources, inputHash),
+    // Assessments of before it was told hold no such member.
+    ...presentAnswer(result, sources, inputHash, furtherCheck ?? null),
   };
 }
 
 export function presentPreview({ result, sources, inputHash }: PreviewOutcome): AssessmentAnswer {
-  return presentAnswer(result, sources, inputHash);
+  return presentAnswer(result, sources, inputHash, null);
 }
 
 export function presentReplay(outcome: ReplayOutcome): ReplayResponse {
@@ -187,6 +214,6 @@ export function presentReplay(outcome: ReplayOutcome): ReplayResponse {
     inputHash,
     modelVersion: record.content.modelVersion,
     replayedModelVersion: replayed.modelVersion,
-    answer: presentAnswer(replayed, record.content.sources, inputHash),
+    answer: presentAnswer(replayed, record.content.sources, inputHash, record.content.furtherCheck ?? null),
   };
 }

@@ -2,6 +2,7 @@ import { Module } from '@nestjs/common';
 import {
   Clock,
   CorrectInspectionUseCase,
+  Fingerprint,
   IdSource,
   NextCheckUseCase,
   RecordInspectionUseCase,
@@ -17,7 +18,7 @@ import { InspectionsController } from './inspections.controller.js';
     useCase(RecordInspectionUseCase, UnitOfWork, Clock, IdSource),
     useCase(CorrectInspectionUseCase, UnitOfWork, Clock, IdSource),
     useCase(ShowInspectionUseCase, UnitOfWork, Clock),
-    useCase(NextCheckUseCase, UnitOfWork, Clock),
+    useCase(NextCheckUseCase, UnitOfWork, Clock, Fingerprint),
   ],
 })
 export class InspectionsModule {}

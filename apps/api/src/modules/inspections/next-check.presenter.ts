@@ -1,5 +1,17 @@
-import type { NextCheckReasonDto, NextCheckResponse } from '@endfloat/contracts';
-import { renderText, type NextCheckAnswer, type WorthwhileCheck } from '@endfloat/workshop';
+import type {
+  CheckWorthDto,
+  ChecksByMoneyUnknownDto,
+  NextCheckReasonDto,
+  NextCheckResponse,
+} from '@endfloat/contracts';
+import {
+  renderText,
+  type CheckWorth,
+  type MoneyUnknownReason,
+  type NextCheckAnswer,
+  type WorthwhileCheck,
+} from '@endfloat/workshop';
+import { checkWorthText, moneyUnknownTexts } from '../assessments/check-worth-texts.js';
 import { presentCheck } from '../check-sheets/check-sheet.presenter.js';
 
 export function presentNextCheck(answer: NextCheckAnswer): NextCheckResponse {
@@ -16,6 +28,7 @@ export function presentNextCheck(answer: NextCheckAnswer): NextCheckResponse {
       causeId,
       probability: Math.min(1, probability),
     })),
+    byMoney: presentByMoney(answer.byMoney),
     tablesVersion: answer.tablesVersion,
     method: answer.tablesVersion === null ? null : 'openingMovesThenJointInformationPerMinute',
   };
@@ -73,4 +86,38 @@ function presentReason(reason: WorthwhileCheck['reasons'][number]): NextCheckRea
     case 'repeatOfUndecided':
       return { code, detail: renderText(`nextCheck.${reason.code}`) };
   }
+}
+
+const presentMoneyUnknown = (why: MoneyUnknownReason): ChecksByMoneyUnknownDto => ({
+  kind: 'cannotBeSaid',
+  why,
+  detail: moneyUnknownTexts[why],
+});
+
+function presentByMoney(byMoney: NextCheckAnswer['byMoney']): NextCheckResponse['byMoney'] {
+  if (byMoney.kind === 'cannotBeSaid') return presentMoneyUnknown(byMoney.why);
+  return {
+    kind: 'ranked',
+    bestCureNow: byMoney.bestCureNow.causeId,
+    expectedCostNow: byMoney.bestCureNow.expectedCost,
+    checks: byMoney.checks.map(presentCheckWorth),
+    method: 'expectedCostSavedPerMinute',
+  };
+}
+
+/** A check with the money it saves, and the same in words. */
+function presentCheckWorth(worth: CheckWorth): CheckWorthDto {
+  const { diagnosticCheckId, isOpeningMove, chain, minutes, expectedSaving, cost, net, isWorthIt } = worth;
+  return {
+    diagnosticCheckId,
+    checkIds: worth.checks.map(({ id }) => id),
+    isOpeningMove,
+    chain: [...chain],
+    minutes,
+    expectedSaving,
+    cost,
+    net,
+    isWorthIt,
+    detail: checkWorthText(worth),
+  };
 }
