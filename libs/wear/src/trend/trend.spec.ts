@@ -7,11 +7,11 @@ import { degradingLasers } from './degrading-lasers.published-case.js';
 import { fitFleetWear } from './fit-fleet-wear.js';
 import { fleetObjective, toParameters } from './fleet-objective.js';
 import { orientedPart } from './level-given-rate.js';
-import { probabilityOfReaching } from './probability-of-reaching.js';
+import { averagedOverNormal, probabilityOfReaching } from './probability-of-reaching.js';
 import type { WearModel } from './wear-model.js';
 import type { WearPoint } from './wear-point.js';
 import type { WearQuestion, WearTrend } from './wear-trend.js';
-import { wearTrend } from './wear-trend.js';
+import { wearOutlook, wearTrend } from './wear-trend.js';
 import { wearWatchList } from './wear-watch-list.js';
 
 const point = (km: number, value: number, more: Partial<WearPoint> = {}): WearPoint => ({
@@ -597,6 +597,35 @@ describe('probabilityOfReaching and wearWatchList', () => {
     expect(byDate(0, 0)).toBeCloseTo(trend.reachedNow, 12);
     expect(() => byDate(-1)).toThrow(RangeError);
     expect(() => probabilityOfReaching(trend, { kind: 'distance', km: Number.NaN })).toThrow(RangeError);
+  });
+
+  it('averages over ten nodes with the moments of a normal quantity: 1, 0, 1, 0, 3, ... 17!! = 34459425', () => {
+    const moments = Array.from({ length: 19 }, (_, power) => averagedOverNormal(0, 1, (x) => x ** power));
+    let even = 1;
+    for (const [power, moment] of moments.entries()) {
+      if (power % 2 === 1) expect(Math.abs(moment)).toBeLessThan(1e-6 * even);
+      else {
+        even *= Math.max(1, power - 1);
+        expect(moment / even).toBeCloseTo(1, 9);
+      }
+    }
+    expect(averagedOverNormal(12_000, 2400, (x) => x)).toBeCloseTo(12_000, 6);
+  });
+
+  it('is told by the outlook with the same median and the same chance, and with the same refusal', () => {
+    for (const [index, part] of parts.entries()) {
+      const model = index % 2 === 0 ? usual : null;
+      const outlook = wearOutlook({ ...part, model });
+      const trend = wearTrend({ ...part, model });
+      if (outlook.kind !== 'estimated' || trend.kind !== 'estimated') {
+        expect(outlook).toEqual(trend);
+        continue;
+      }
+      expect(outlook.median).toBe(trend.distanceToLimit.median);
+      expect(probabilityOfReaching(outlook, part.untilNextVisit)).toBe(
+        probabilityOfReaching(trend, part.untilNextVisit),
+      );
+    }
   });
 
   it('lists the likeliest first and those without an answer last, whatever the order given', () => {

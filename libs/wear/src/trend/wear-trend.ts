@@ -6,10 +6,12 @@ import { handChecks } from './hand-checks.js';
 import type { InstrumentBias } from './instrument-bias.js';
 import { instrumentBias } from './instrument-bias.js';
 import type { LevelForecast } from './level-forecast.js';
-import { distanceQuantile, farthestKm, levelForecast, levelNow, reachedWithin } from './level-forecast.js';
+import { distanceQuantiles, farthestKm, levelForecast, levelNow, reachedBy } from './level-forecast.js';
+import type { OrientedPart } from './level-given-rate.js';
 import { orientedPart } from './level-given-rate.js';
 import { ownPrior } from './own-prior.js';
-import type { WearModel } from './wear-model.js';
+import type { ForecastToLimit } from './probability-of-reaching.js';
+import type { WearModel, WearPrior } from './wear-model.js';
 import { fleetPrior, requireWearModel } from './wear-model.js';
 import type { WearDirection, WearPoint } from './wear-point.js';
 import { distinctDistances, requireWearPoints } from './wear-point.js';
@@ -126,6 +128,60 @@ function checked(question: WearQuestion): { nowKm: number; confidence: number } 
   return { nowKm, confidence };
 }
 
+/** What trend and outlook have in common: level now and wear to come. */
+interface Prepared {
+  readonly kind: 'prepared';
+  readonly nowKm: number;
+  readonly confidence: number;
+  readonly sign: 1 | -1;
+  readonly part: OrientedPart;
+  readonly prior: WearPrior;
+  readonly posterior: WearPosterior;
+  readonly forecast: LevelForecast;
+  readonly orientedLimit: number;
+}
+
+function prepared(question: WearQuestion): Prepared | Exclude<WearTrendOutcome, WearTrend> {
+  const { nowKm, confidence } = checked(question);
+  const { points, direction, model, limit } = question;
+  if (points.length === 0) return { kind: 'insufficientData', of: 'points', needed: 1, got: 0 };
+  const refusal = model === null ? refusedAlone(points) : null;
+  if (refusal !== null) return refusal;
+  const sign = direction === 'rising' ? 1 : -1;
+  const part = orientedPart(points, sign);
+  const orientedLimit = sign * limit;
+  const prior = model === null ? ownPrior(part, orientedLimit) : fleetPrior(model);
+  const posterior = wearPosterior(part, prior);
+  const forecast = levelForecast(part, prior, posterior, nowKm);
+  return { kind: 'prepared', nowKm, confidence, sign, part, prior, posterior, forecast, orientedLimit };
+}
+
+/** The part of a trend that vans are put in order by. */
+export interface WearOutlook extends ForecastToLimit {
+  readonly kind: 'estimated';
+  /** median km from now to the limit; null: farther than `farthestKm` */
+  readonly median: number | null;
+}
+
+export type WearOutlookOutcome = WearOutlook | Exclude<WearTrendOutcome, WearTrend>;
+
+/**
+ * What `wearTrend` says of the median distance to the limit, without the rest of it: for putting many parts in order.
+ *
+ * @param question  as for `wearTrend`
+ * @returns forecast and median, the same figures as of the trend; the same refusals
+ * @throws RangeError as `wearTrend`
+ * @source as `wearTrend`
+ * @oracle `wearTrend`, in the spec
+ */
+export function wearOutlook(question: WearQuestion): WearOutlookOutcome {
+  const found = prepared(question);
+  if (found.kind !== 'prepared') return found;
+  const { forecast, orientedLimit } = found;
+  const [median = null] = distanceQuantiles(reachedBy(forecast, orientedLimit), [0.5]);
+  return { kind: 'estimated', forecast, orientedLimit, median };
+}
+
 /**
  * Trend of one characteristic of one fitted part, and the distance left to a limit with an interval.
  *
@@ -153,21 +209,14 @@ function checked(question: WearQuestion): { nowKm: number; confidence: number } 
  * @oracle coverage by seeded simulation of gamma wear; `degradingLasers` for the straight-line check
  */
 export function wearTrend(question: WearQuestion): WearTrendOutcome {
-  const { nowKm, confidence } = checked(question);
-  const { points, direction, model, limit } = question;
-  if (points.length === 0) return { kind: 'insufficientData', of: 'points', needed: 1, got: 0 };
-  const refusal = model === null ? refusedAlone(points) : null;
-  if (refusal !== null) return refusal;
-  const sign = direction === 'rising' ? 1 : -1;
-  const part = orientedPart(points, sign);
-  const orientedLimit = sign * limit;
-  const prior = model === null ? ownPrior(part, orientedLimit) : fleetPrior(model);
-  const posterior = wearPosterior(part, prior);
-  const forecast = levelForecast(part, prior, posterior, nowKm);
+  const found = prepared(question);
+  if (found.kind !== 'prepared') return found;
+  const { nowKm, confidence, sign, part, prior, posterior, forecast, orientedLimit } = found;
+  const { points, model, limit } = question;
   const level = levelNow(forecast);
   const tail = (1 - confidence) / 2;
-  const quantile = (probability: number) => distanceQuantile(forecast, orientedLimit, probability);
-  const median = quantile(0.5);
+  const reached = reachedBy(forecast, orientedLimit);
+  const [median = null, lower = null, upper = null] = distanceQuantiles(reached, [0.5, tail, 1 - tail]);
   const observedKm = part.km.at(-1)! - part.km[0]!;
   const rate = averaged(posterior, (node) => node.rate);
   return {
@@ -179,8 +228,8 @@ export function wearTrend(question: WearQuestion): WearTrendOutcome {
     nowKm,
     level: { value: sign * level.mean, u: level.u },
     rate: { mean: rate, lower: rateQuantile(posterior, tail), upper: rateQuantile(posterior, 1 - tail) },
-    distanceToLimit: { median, lower: quantile(tail) ?? farthestKm, upper: quantile(1 - tail) },
-    reachedNow: reachedWithin(forecast, orientedLimit, 0),
+    distanceToLimit: { median, lower: lower ?? farthestKm, upper },
+    reachedNow: reached(0),
     acceleration: accelerationTest(
       part,
       rate,
