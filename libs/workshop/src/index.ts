@@ -61,12 +61,7 @@ export * from './bench/next-check.use-case.js';
 export type { WorthwhileCheck } from './bench/next-check-ranking.js';
 export type { CheckWorth, ChecksByMoney } from './bench/next-check-money.js';
 export type { WorthwhileCheck } from './bench/next-check-ranking.js';
-export {
-  moneyUnknownReasons,
-  type CheckWorth,
-  type ChecksByMoney,
-  type MoneyUnknownReason,
-} from './bench/next-check-money.js';
+export type { CheckWorth, ChecksByMoney } from './bench/next-check-money.js';
 export { enteredOf, resultOf } from './bench/entered-of.js';
 export type { EnteredResult, ReadingEntry } from './bench/entered-reading.js';
 export type { CheckProgress, PhaseProgress } from './bench/check-progress.js';
@@ -78,18 +73,6 @@ export type { CalibrationStanding } from './bench/calibration-standing.js';
 export * from './decide/assess.use-case.js';
 export * from './decide/show-assessments.use-case.js';
 export * from './decide/preview-assessment.use-case.js';
-export {
-  previewAssessment,
-  type InlineInspection,
-  type PreviewCommand,
-} from './decide/preview-assessment.js';
-export * from './decide/learning/learned-tables.use-case.js';
-export type {
-  ActionCounts,
-  DecisionDocument,
-  DiagnosisDocument,
-} from './decide/learning/learned-documents.js';
-export { compute, computeHere } from './computing/computations.js';
 export {
   previewAssessment,
   type InlineInspection,

@@ -56,8 +56,6 @@ export class SqlUnitOfWork extends UnitOfWork {
       personal: new PrismaPersonalRecordStore(connection),
       watchWindows: new PrismaWatchWindowStore(connection),
       fleetHistory: new SqlFleetHistoryQueries(connection),
-      learnedTables: new PrismaLearnedTablesStore(connection),
-      learningHistory: new SqlLearningHistoryQueries(connection),
       settledJobs: new SqlSettledJobStore(connection),
       stock: new SqlStockQueries(connection),
       learnedTables: new PrismaLearnedTablesStore(connection),

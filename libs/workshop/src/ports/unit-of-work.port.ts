@@ -12,7 +12,6 @@ import type { StoredAnswerStore } from './stored-answers.port.js';
 import type { WebhookDeliveryStore, WebhookSecretStore } from './webhooks.port.js';
 import type * as webhooks from './records/webhooks.records.js';
 import type { FleetHistoryQueries } from './fleet-history.port.js';
-import type { LearningHistoryQueries } from './learning-history.port.js';
 import type { SettledJobStore } from './settled-jobs.port.js';
 import type { LearningHistoryQueries } from './learning-history.port.js';
 import type * as shop from './records/shop.records.js';
@@ -33,8 +32,6 @@ export interface ShopTransaction {
   readonly personal: PersonalRecordStore;
   readonly watchWindows: WatchWindowStore;
   readonly fleetHistory: FleetHistoryQueries;
-  readonly learnedTables: LearnedTablesStore;
-  readonly learningHistory: LearningHistoryQueries;
   readonly settledJobs: SettledJobStore;
   readonly learnedTables: LearnedTablesStore;
   readonly learningHistory: LearningHistoryQueries;
