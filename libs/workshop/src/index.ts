@@ -60,8 +60,6 @@ export * from './bench/evaluate-reading.use-case.js';
 export * from './bench/next-check.use-case.js';
 export type { WorthwhileCheck } from './bench/next-check-ranking.js';
 export type { CheckWorth, ChecksByMoney } from './bench/next-check-money.js';
-export type { WorthwhileCheck } from './bench/next-check-ranking.js';
-export type { CheckWorth, ChecksByMoney } from './bench/next-check-money.js';
 export { enteredOf, resultOf } from './bench/entered-of.js';
 export type { EnteredResult, ReadingEntry } from './bench/entered-reading.js';
 export type { CheckProgress, PhaseProgress } from './bench/check-progress.js';
