@@ -15,6 +15,8 @@ const plainTables = [
   'api_key',
   'watch_window_end',
   'learned_tables',
+  'settled_job',
+  'settled_job_change',
   'outbox',
   'stored_answer',
   'webhook_secret',
