@@ -56,7 +56,15 @@ describe('what rested on an instrument', () => {
       story.desk,
     );
     expect(decision.status).toBe(201);
-    return { vehicleId, jobId, inspectionId, assessmentId: assessment.body.id, decisionId: decision.body.id };
+    const overdue: string[] = assessment.body.overdueInstrumentIds;
+    return {
+      overdue,
+      vehicleId,
+      jobId,
+      inspectionId,
+      assessmentId: assessment.body.id,
+      decisionId: decision.body.id,
+    };
   };
   const calibrated = (id: string, calibratedOn: string, passed = true) =>
     story.post(`/v1/instruments/${id}/calibrations`, {
@@ -86,14 +94,19 @@ describe('what rested on an instrument', () => {
     });
     expect(all.decisions[1].readingIds).toHaveLength(3);
     expect(new Set(idsOf(all.verdicts, 'vehicleId'))).toEqual(new Set([first.vehicleId, second.vehicleId]));
+    // Nobody had calibrated anything: both assessments say so.
+    expect(second.overdue).toContain(story.dialId);
     await calibrated(story.dialId, '2026-03-03');
+    expect((await assessed('2026-03-04')).overdue).toEqual([story.bladesId]);
     await calibrated(story.dialId, '2026-03-05', false);
     const since = await consequences(story.dialId);
-    expect([since.lastGoodCalibrationOn, since.readings]).toEqual(['2026-03-03', 3]);
-    expect(idsOf(since.decisions, 'decisionId')).toEqual([second.decisionId]);
-    expect(idsOf(since.assessments, 'assessmentId')).toEqual([second.assessmentId]);
+    expect([since.lastGoodCalibrationOn, since.readings]).toEqual(['2026-03-03', 6]);
+    expect(idsOf(since.decisions, 'decisionId')).toContain(second.decisionId);
+    expect(idsOf(since.decisions, 'decisionId')).not.toContain(first.decisionId);
+    expect(since.assessments).toHaveLength(2);
     // The last calibration failed: every verdict since it says so, those before it were in order as far as was known.
     const third = await assessed('2026-03-06');
+    expect(third.overdue).toEqual([story.bladesId, story.dialId].sort());
     const now = await consequences(story.dialId);
     const overdue = now.verdicts.map((verdict: { vehicleId: string; overdueInstrumentIds: string[] }) => [
       verdict.vehicleId,
@@ -101,14 +114,16 @@ describe('what rested on an instrument', () => {
     ]);
     expect(overdue).toContainEqual([third.vehicleId, [story.dialId]]);
     expect(overdue).not.toContainEqual([third.vehicleId, []]);
-    expect(idsOf(now.decisions, 'decisionId')).toEqual([third.decisionId, second.decisionId]);
+    expect(idsOf(now.decisions, 'decisionId')[0]).toBe(third.decisionId);
   });
 
   it('is what the blades showed for the blades: the functional answer they made valid rested on them', async () => {
     const answer = await consequences(story.bladesId);
-    expect(answer.readings).toBe(3);
+    expect(answer.readings).toBe(4);
     const checks = new Set(idsOf(answer.verdicts, 'checkId'));
     expect([...checks].sort()).toEqual(['idle-switch-closing-point', 'shaft-moves-switch']);
+    expect(answer.assessments).toHaveLength(4);
+    expect(answer.decisions).toHaveLength(4);
   });
 
   it('keeps showing a decision whose reading was withdrawn afterwards: it rested on it', async () => {
