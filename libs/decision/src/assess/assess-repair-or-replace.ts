@@ -105,6 +105,7 @@ function withCosts(
     model,
     priced.map(({ option, guards }) => ({ option, removedBy: guards.map(({ code }) => code) })),
     part,
+    depth === 'full',
   );
   const drawn = new Map(
     drawExpectedCosts(model, part).map((draws) => [candidateKey(draws.candidate), draws]),

@@ -1,4 +1,5 @@
 import { wearNodes } from '../belief/wear-grid.js';
+import { recalled } from '../memo/recalled.js';
 import { gammaShare } from '../portable/probability.js';
 import type { RenewalInWorld } from '../look-ahead/look-ahead-world.js';
 import type { DecisionBeliefs } from './decision-beliefs.js';
@@ -13,7 +14,12 @@ export type ReachTable = Float64Array;
  * @returns table; 1 at and beyond the criterion
  * @source P(increment > 1 - wear) = 1 - P(a, (1 - wear) / scale), a = mean increment / scale
  */
-export function reachTable({ input, rates }: DecisionBeliefs): ReachTable {
+export function reachTable(beliefs: DecisionBeliefs): ReachTable {
+  const { input, ratesKey } = beliefs;
+  return recalled(input.tables, `reach ${input.planningDistanceKm} ${ratesKey}`, () => made(beliefs));
+}
+
+function made({ input, rates }: DecisionBeliefs): ReachTable {
   const scale = input.tables.wear.incrementScale;
   const table = new Float64Array(rates.length * wearNodes.length);
   rates.forEach((rate, r) => {

@@ -1,19 +1,15 @@
-import {
-  addComebackChances,
-  comebackChance,
-  comebackFeatures,
-  wearSteps,
-} from '../comeback/comeback-predictor.js';
+import { addComebackChances, comebackChance, comebackFeatures } from '../comeback/comeback-predictor.js';
 import type { FunctionalEvidence } from '../comeback/comeback-predictor.js';
 import { coefficientDesign } from '../comeback/coefficient-draws.js';
 import { estimatedRateWeights, populationRateWeights, rateNodes } from '../belief/rate-belief.js';
 import type { EstimatedRate } from '../belief/rate-belief.js';
-import type { EarlierReading, PartBelief } from '../belief/part-belief.js';
+import type { EarlierReading, Growth, PartBelief } from '../belief/part-belief.js';
 import { beforeReading, believedPart, gammaGrowth } from '../belief/part-belief.js';
 import { adjustingLogOdds, comebacksLikelihood } from '../comeback/adjusting-causes.js';
 import { complaintLikelihood } from '../belief/complaint-evidence.js';
 import { functionalLikelihood, populationWeights, wearBelief } from '../belief/wear-belief.js';
 import type { WearReading } from '../belief/wear-belief.js';
+import { recalled } from '../memo/recalled.js';
 import { criterionWear, stepsAtNodes, wearNodes, wearShare } from '../belief/wear-grid.js';
 import { startingPlaces } from '../look-ahead/look-ahead-world.js';
 import type { RenewalInWorld } from '../look-ahead/look-ahead-world.js';
@@ -24,6 +20,7 @@ import type { LearnedTables } from '../tables/learned-tables.js';
 import type { RenewingAction } from '../terms/option-actions.js';
 
 const LONGEST_PLAN_IN_STEPS = 60;
+const MOST_COUNTS = 20;
 
 /** What an assessment believes before any price is looked at. */
 export interface DecisionBeliefs {
@@ -32,6 +29,8 @@ export interface DecisionBeliefs {
   readonly functional: FunctionalEvidence;
   readonly reading: WearReading | null;
   readonly rates: Float64Array;
+  /** tells these rates from others that the same tables may lead to */
+  readonly ratesKey: string;
   /** of the part now fitted, before the present reading, over rate x node */
   readonly before: Float64Array;
   /** all that speaks for more or less wear besides readings, by wear node */
@@ -134,13 +133,16 @@ export function decisionBeliefs(input: AssessmentInput): DecisionBeliefs {
     estimate === null
       ? populationRateWeights(rates, tables.wear.fittedPart.rate)
       : estimatedRateWeights(rates, estimate);
-  const growth = gammaGrowth(rates, tables.wear.incrementScale);
+  const ratesKey = estimate === null ? '' : JSON.stringify(estimate);
+  const growth: Growth = (km) =>
+    recalled(tables, `growth ${km} ${ratesKey}`, () => gammaGrowth(rates, tables.wear.incrementScale, km));
   return {
     input,
     design,
     functional: functionalEvidence(input.evidence),
     reading,
     rates,
+    ratesKey,
     before: beforeReading(tables.wear.fittedPart.start, rateWeights, earlier ?? [], reading !== null, growth),
     nodeEvidence: nodeEvidenceOf(input),
     steps,
@@ -195,20 +197,27 @@ export function chancesAtNodes(
   functional: FunctionalEvidence,
   earlierComebacks: number,
 ): Float64Array {
-  const context = { action, condition: null, arrivalStep: 0, functional, earlierComebacks };
-  const features = comebackFeatures(context, [0, 0, 0]);
-  const sums = new Float64Array(wearNodes.length);
-  const logOdds = keptLogOdds(tables, action, earlierComebacks);
-  for (const coefficients of design) addComebackChances(coefficients, features, stepsAtNodes, logOdds, sums);
-  return sums.map((sum) => sum / design.length);
+  return recalled(tables, `kept ${action} ${functional} ${earlierComebacks}`, () => {
+    const context = { action, condition: null, arrivalStep: 0, functional, earlierComebacks };
+    const features = comebackFeatures(context, [0, 0, 0]);
+    const sums = new Float64Array(wearNodes.length);
+    const logOdds = keptLogOdds(tables, action, earlierComebacks);
+    for (const coefficients of design)
+      addComebackChances(coefficients, features, stepsAtNodes, logOdds, sums);
+    return sums.map((sum) => sum / design.length);
+  });
 }
 
 /** A part as it will be just after it was fitted. */
 export interface FittedStart {
+  /** tells it from other starts that the same tables may lead to */
+  readonly key: string;
   readonly start: Float64Array;
   readonly rates: Float64Array;
   readonly places: Pick<RenewalInWorld, 'places' | 'weights'>;
   readonly features: (earlierComebacks: number) => Float64Array;
+  /** of a comeback, averaged over the doubt about the coefficients */
+  readonly chance: (earlierComebacks: number) => number;
 }
 
 /**
@@ -219,6 +228,18 @@ export interface FittedStart {
  * @returns weights, and the features of its comeback chance
  */
 export function fittedStart(beliefs: DecisionBeliefs, candidate: RepairCandidate): FittedStart {
+  const key = `start ${startKey(candidate)} ${JSON.stringify(beliefs.input.characteristic)} ${beliefs.ratesKey}`;
+  return recalled(beliefs.input.tables, key, () => ({ key, ...startOf(beliefs, candidate) }));
+}
+
+/** Tells where a candidate's part starts from where others do, for given tables and a given characteristic. */
+export function startKey({ action, condition, arrivalWear }: RepairCandidate): string {
+  const arrival =
+    arrivalWear.kind === 'notMeasured' ? '' : `${arrivalWear.value} ${arrivalWear.standardUncertainty}`;
+  return `${action} ${String(condition)} ${arrival}`;
+}
+
+function startOf(beliefs: DecisionBeliefs, candidate: RepairCandidate): Omit<FittedStart, 'key'> {
   const { characteristic, tables } = beliefs.input;
   const population = tables.wear.byAction[candidate.action as RenewingAction];
   const { arrivalWear } = candidate;
@@ -236,26 +257,35 @@ export function fittedStart(beliefs: DecisionBeliefs, candidate: RepairCandidate
         );
   const arrivalStep = start.reduce((sum, weight, i) => sum + weight * stepsAtNodes[i]![1], 0);
   const rates = populationRateWeights(beliefs.rates, population.rate);
+  const features = (earlierComebacks: number) =>
+    comebackFeatures(
+      {
+        action: candidate.action,
+        condition: candidate.condition,
+        arrivalStep,
+        functional: 'none',
+        earlierComebacks,
+      },
+      [0, 0, 0],
+    );
+  const chances = new Map<number, number>();
   return {
     start,
     rates,
     places: startingPlaces(start, rates),
-    features: (earlierComebacks) =>
-      comebackFeatures(
-        {
-          action: candidate.action,
-          condition: candidate.condition,
-          arrivalStep,
-          functional: 'none',
-          earlierComebacks,
-        },
-        wearSteps(0),
-      ),
+    features,
+    chance: (earlierComebacks) => {
+      const known = chances.get(earlierComebacks);
+      if (known !== undefined) return known;
+      const made = averageChance(beliefs.design, features(earlierComebacks));
+      if (chances.size < MOST_COUNTS) chances.set(earlierComebacks, made);
+      return made;
+    },
   };
 }
 
 /** Chance of a comeback averaged over the doubt about the coefficients. */
-export function averageChance(design: readonly Float64Array[], features: Float64Array): number {
+function averageChance(design: readonly Float64Array[], features: Float64Array): number {
   return (
     design.reduce((sum, coefficients) => sum + comebackChance(coefficients, features), 0) / design.length
   );

@@ -1,9 +1,10 @@
+import { recalled } from '../memo/recalled.js';
 import type { LookAheadWorld, PositionCosts } from '../look-ahead/look-ahead-world.js';
 import { solveLookAhead } from '../look-ahead/solve-look-ahead.js';
 import type { CommonPrices, RepairCandidate } from '../pricing/repair-candidate.js';
 import { costNow, costPlanned, laterComplaintCost, warrantyRepeatCost } from '../pricing/repair-candidate.js';
 import type { DecisionBeliefs, FittedStart } from './decision-beliefs.js';
-import { averageChance, chancesAtNodes, fittedStart } from './decision-beliefs.js';
+import { chancesAtNodes, fittedStart, startKey } from './decision-beliefs.js';
 
 /** A renewing candidate with its part's start and its comeback chances, free of money. */
 export interface RenewalBelief {
@@ -62,13 +63,12 @@ export function moneyFreeModel(
     .filter(({ action }) => action !== 'leave' && action !== 'adjust')
     .map((candidate): RenewalBelief => {
       const fitted = fittedStart(beliefs, candidate);
-      const chance = (earlier: number) => averageChance(beliefs.design, fitted.features(earlier));
       return {
         candidate,
         fitted,
-        comebackNow: chance(count),
-        comebackLater: chance(0),
-        comebackLaterAgain: chance(1),
+        comebackNow: fitted.chance(count),
+        comebackLater: fitted.chance(0),
+        comebackLaterAgain: fitted.chance(1),
       };
     });
   return {
@@ -82,6 +82,32 @@ export function moneyFreeModel(
       adjustLaterAgain: chancesAtNodes(beliefs.design, tables, 'adjust', 'none', 1),
     },
   };
+}
+
+/** Everything a look-ahead depends on besides the tables, in one text. */
+function worldKey(
+  { beliefs }: MoneyFreeModel,
+  world: LookAheadWorld,
+  renewals: readonly RenewalBelief[],
+): string {
+  const starts = new Map(renewals.map(({ candidate }) => [candidateKey(candidate), startKey(candidate)]));
+  return JSON.stringify([
+    'world',
+    beliefs.ratesKey,
+    beliefs.input.characteristic,
+    beliefs.stepKm,
+    world.steps,
+    world.plannedVisit.map(Number).join(''),
+    world.laterComplaintCost,
+    world.comebackHandling,
+    world.adjustment?.cost ?? null,
+    world.renewals.map(({ id, costOnComplaint, costPlanned, repeatCost }) => [
+      starts.get(id),
+      costOnComplaint,
+      costPlanned,
+      repeatCost,
+    ]),
+  ]);
 }
 
 /**
@@ -133,5 +159,8 @@ export function pricedModel(
     ),
     plannedVisit: beliefs.plannedVisit,
   };
-  return { beliefs, kept, renewals, prices, candidates, world, ahead: solveLookAhead(world, withSpread) };
+  const ahead = withSpread
+    ? recalled(beliefs.input.tables, worldKey(model, world, renewals), () => solveLookAhead(world, true))
+    : solveLookAhead(world, false);
+  return { beliefs, kept, renewals, prices, candidates, world, ahead };
 }

@@ -109,6 +109,62 @@ export function renewedProspect(model: DecisionModel, renewal: RenewalBelief): P
   return { comeback, held, failed, failedFuture: ahead.followUp.future };
 }
 
+/**
+ * Expected cost of a candidate in the end and nothing else: the same sum as `evaluateCandidate`.
+ *
+ * @param model      the solved model
+ * @param candidate  one of its candidates
+ * @param part       what is believed of the part now fitted
+ * @returns expected cost
+ */
+export function expectedCost(
+  model: DecisionModel,
+  candidate: RepairCandidate,
+  { places }: PartBelief,
+): number {
+  const immediate = immediateCost(model, candidate);
+  const { action } = candidate;
+  if (action !== 'leave' && action !== 'adjust') {
+    const { comeback, failed, held } = renewedProspect(model, renewalOf(model, candidate));
+    return immediate + comeback * failed.mean + (1 - comeback) * held.mean;
+  }
+  const { ahead, kept, world } = model;
+  let sum = 0;
+  if (isPlanned(model)) {
+    for (let index = 0; index < places.length; index += 1) {
+      if (places[index] !== 0) sum += places[index]! * ahead.goOn[index]!;
+    }
+    return immediate + sum;
+  }
+  const nodes = wearNodes.length;
+  const chances = action === 'leave' ? kept.leaveNow : kept.adjustNow;
+  const chancesAgain = action === 'leave' ? kept.adjustNow : kept.adjustNowAgain;
+  const handling = world.comebackHandling;
+  const followUp = ahead.followUp.total.mean;
+  const cost = world.adjustment?.cost ?? Infinity;
+  for (let index = 0; index < places.length; index += 1) {
+    const weight = places[index]!;
+    if (weight === 0) continue;
+    const node = index % nodes;
+    const held = ahead.afterRepair[index]!;
+    let failed = followUp;
+    if (world.adjustment !== null) {
+      const again = chancesAgain[node]!;
+      const adjusted = cost + (again * (handling + followUp) + (1 - again) * held);
+      if (adjusted < failed) failed = adjusted;
+    }
+    const comeback = chances[node]!;
+    sum += weight * (comeback * (handling + failed) + (1 - comeback) * held);
+  }
+  return immediate + sum;
+}
+
+function renewalOf(model: DecisionModel, candidate: RepairCandidate): RenewalBelief {
+  const renewal = model.renewals.find((known) => known.candidate === candidate);
+  if (renewal === undefined) throw new RangeError(`no beliefs about option ${candidate.optionId}`);
+  return renewal;
+}
+
 interface Sums {
   comeback: number;
   failed: number;
@@ -159,9 +215,7 @@ export function evaluateCandidate(
       costAtPlace[index] = immediate + add(sums, places[index]!, prospect);
     }
   } else {
-    const renewal = model.renewals.find((known) => known.candidate === candidate);
-    if (renewal === undefined) throw new RangeError(`no beliefs about option ${candidate.optionId}`);
-    add(sums, 1, renewedProspect(model, renewal));
+    add(sums, 1, renewedProspect(model, renewalOf(model, candidate)));
   }
   const { comeback } = sums;
   return {

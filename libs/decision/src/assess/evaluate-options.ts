@@ -3,7 +3,7 @@ import type { PartBelief } from '../belief/part-belief.js';
 import type { OptionTerms } from '../terms/option-terms.js';
 import type { DecisionModel } from './decision-model.js';
 import { candidateKey } from './decision-model.js';
-import { evaluateCandidate } from './evaluate-candidate.js';
+import { evaluateCandidate, expectedCost } from './evaluate-candidate.js';
 import type { EvaluatedCandidate } from './evaluate-candidate.js';
 
 /** An option with its cheapest offer, evaluated. */
@@ -46,6 +46,32 @@ export function evaluateOptions(
       return { option, removedBy, chosen, others };
     })
     .sort((a, b) => byCost(a.chosen, b.chosen));
+}
+
+/**
+ * Expected costs alone, each option with its cheapest offer.
+ *
+ * @param model    the solved model
+ * @param options  those that have a candidate in it
+ * @param part     what is believed of the part now fitted
+ * @returns cost by option id, in the order of the options
+ */
+export function leastCosts(
+  model: DecisionModel,
+  options: readonly EvaluatedOption[],
+  part: PartBelief,
+): ReadonlyMap<string, number> {
+  return new Map(
+    options.map(({ option }) => {
+      let least = Infinity;
+      for (const candidate of model.candidates) {
+        if (candidate.optionId !== option.optionId) continue;
+        const cost = expectedCost(model, candidate, part);
+        if (cost < least) least = cost;
+      }
+      return [option.optionId, least];
+    }),
+  );
 }
 
 /** Those that no guard removes, in the same order. */

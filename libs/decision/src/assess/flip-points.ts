@@ -1,4 +1,3 @@
-import { findRoot } from '@endfloat/statistics';
 import { greatestWear, sizeAtShare } from '../belief/wear-grid.js';
 import type { RepairCandidate, CommonPrices } from '../pricing/repair-candidate.js';
 import type { FlipPoint, FlipQuantity, ReportedValue } from '../terms/assessment.js';
@@ -6,7 +5,7 @@ import type { PartBelief } from '../belief/part-belief.js';
 import type { DecisionModel } from './decision-model.js';
 import { pricedModel } from './decision-model.js';
 import { partNow } from './decision-beliefs.js';
-import { admissible, costAt, evaluateOptions } from './evaluate-options.js';
+import { admissible, costAt, leastCosts } from './evaluate-options.js';
 import type { EvaluatedOption } from './evaluate-options.js';
 import { reported, reportedAmount } from './reported.js';
 
@@ -32,11 +31,13 @@ interface Variation {
 const costsOf = (options: readonly EvaluatedOption[]): ReadonlyMap<string, number> =>
   new Map(admissible(options).map(({ option, chosen }) => [option.optionId, chosen.cost.mean]));
 
-/** The cheapest option other than one, and how much dearer it is. */
-function rival(
-  costs: ReadonlyMap<string, number>,
-  bestId: string,
-): { readonly id: string; readonly gap: number } {
+/** The cheapest option other than the best, and how much dearer it is. */
+interface Rival {
+  readonly id: string;
+  readonly gap: number;
+}
+
+function rival(costs: ReadonlyMap<string, number>, bestId: string): Rival {
   const own = costs.get(bestId)!;
   let id = '';
   let gap = Infinity;
@@ -49,30 +50,72 @@ function rival(
   return { id, gap };
 }
 
+/** Money at which two options are level; less than a currency can tell. */
+const LEVEL = 0.002;
+const MOST_TRIES = 60;
+
+interface Bracket {
+  readonly from: number;
+  readonly gapFrom: number;
+  readonly to: number;
+  readonly beyond: Rival;
+}
+
+/**
+ * Where the gap goes from positive to negative, and which option is level there. Costs are straight lines in prices, times
+ * and chances between changes of later decisions, so that the straight line through the ends hits soon.
+ */
+function levelPoint(
+  rivalAt: (value: number) => Rival,
+  bracket: Bracket,
+  tolerance: number,
+): { readonly at: number; readonly id: string } {
+  let { from, gapFrom, to, beyond } = bracket;
+  for (let tries = 0; tries < MOST_TRIES && Math.abs(to - from) > tolerance; tries += 1) {
+    // Every third try halves, so that one end cannot stay for ever.
+    const share = tries % 3 === 2 ? 0.5 : gapFrom / (gapFrom - beyond.gap);
+    const value = from + share * (to - from);
+    const there = rivalAt(value);
+    if (Math.abs(there.gap) <= LEVEL) return { at: value, id: there.id };
+    if (there.gap > 0) [from, gapFrom] = [value, there.gap];
+    else [to, beyond] = [value, there];
+  }
+  return { at: to, id: beyond.id };
+}
+
 /** First value from `now` towards `end` at which another option draws level; null where none does. */
-function flipTowards(variation: Variation, bestId: string, end: number, scan: number): FlipPoint | null {
+function flipTowards(
+  variation: Variation,
+  bestId: string,
+  gapNow: number,
+  end: number,
+  scan: number,
+): FlipPoint | null {
   const { now, costs, tolerance, say, quantity, optionId } = variation;
-  const gapAt = (value: number) => rival(costs(value), bestId).gap;
+  const rivalAt = (value: number) => rival(costs(value), bestId);
   let from = now;
+  let gapFrom = gapNow;
   for (let k = 1; k <= scan; k += 1) {
     const to = k === scan ? end : now + ((end - now) * k) / scan;
-    if (gapAt(to) < 0) {
-      const found = findRoot(gapAt, from, to, { tolerance });
-      const at = found.kind === 'found' ? found.root : to;
-      // A hair beyond the root the other option is named, not the one it draws level with by rounding.
-      const toOptionId = rival(costs(at + (to - at) * 1e-3), bestId).id;
-      return { quantity, optionId, now: say(now), kind: 'flipsAt', at: say(at), toOptionId };
+    const beyond = rivalAt(to);
+    if (beyond.gap < 0) {
+      const { at, id } =
+        gapFrom <= 0
+          ? { at: from, id: beyond.id }
+          : levelPoint(rivalAt, { from, gapFrom, to, beyond }, tolerance);
+      return { quantity, optionId, now: say(now), kind: 'flipsAt', at: say(at), toOptionId: id };
     }
     from = to;
+    gapFrom = beyond.gap;
   }
   return null;
 }
 
-function flipsOf(variation: Variation, bestId: string, scan = 1): readonly FlipPoint[] {
+function flipsOf(variation: Variation, bestId: string, gapNow: number, scan = 1): readonly FlipPoint[] {
   const { now, lower, upper, say, quantity, optionId } = variation;
   const ends = [lower, upper].filter((end) => end !== now);
   if (ends.length === 0) return [];
-  const flips = ends.flatMap((end) => flipTowards(variation, bestId, end, scan) ?? []);
+  const flips = ends.flatMap((end) => flipTowards(variation, bestId, gapNow, end, scan) ?? []);
   if (flips.length > 0) return flips;
   return [{ quantity, optionId, now: say(now), kind: 'noFlipWithin', lower: say(lower), upper: say(upper) }];
 }
@@ -89,7 +132,7 @@ export interface FlipQuestion {
 function resolved(question: FlipQuestion, candidates: readonly RepairCandidate[], prices: CommonPrices) {
   const model = pricedModel(question.model, candidates, prices, false);
   if (model === null) throw new RangeError('a model that renews the part lost its renewals');
-  return costsOf(evaluateOptions(model, question.options, question.part, false));
+  return leastCosts(model, admissible(question.options), question.part);
 }
 
 function candidateVariation(question: FlipQuestion, varied: EvaluatedOption): readonly Variation[] {
@@ -216,16 +259,22 @@ export function flipPoints(question: FlipQuestion): readonly FlipPoint[] {
   const left = admissible(options);
   if (left.length < 2) return [];
   const wear = wearVariation(question);
+  const gapNow = rival(costsOf(options), bestId).gap;
   return [
     ...(wear === null
       ? []
-      : flipsOf(wear, bestId, left.some(({ chosen }) => chosen.costAtPlace !== null) ? WEAR_SCAN : 1)),
+      : flipsOf(
+          wear,
+          bestId,
+          gapNow,
+          left.some(({ chosen }) => chosen.costAtPlace !== null) ? WEAR_SCAN : 1,
+        )),
     ...left
       .flatMap((option) => candidateVariation(question, option))
-      .flatMap((variation) => flipsOf(variation, bestId)),
-    ...flipsOf(downtimeVariation(question), bestId),
+      .flatMap((variation) => flipsOf(variation, bestId, gapNow)),
+    ...flipsOf(downtimeVariation(question), bestId, gapNow),
     ...left
       .filter(({ chosen }) => chosen.withComeback > chosen.withoutComeback)
-      .flatMap((option) => flipsOf(comebackVariation(question, option), bestId)),
+      .flatMap((option) => flipsOf(comebackVariation(question, option), bestId, gapNow)),
   ];
 }

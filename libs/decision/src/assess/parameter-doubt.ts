@@ -1,7 +1,8 @@
-import { comebackChance } from '../comeback/comeback-predictor.js';
+import { chanceAtStep, comebackChance } from '../comeback/comeback-predictor.js';
 import { drawCoefficients } from '../comeback/coefficient-draws.js';
 import { comebackFeatures } from '../comeback/comeback-predictor.js';
 import { stepsAtNodes, wearNodes } from '../belief/wear-grid.js';
+import { recalled } from '../memo/recalled.js';
 import { meanDays } from '../pricing/expected-lead-time.js';
 import type { RepairCandidate } from '../pricing/repair-candidate.js';
 import { seededDraws } from '../random/seeded-draws.js';
@@ -11,7 +12,9 @@ import { keptLogOdds } from './decision-beliefs.js';
 import type { DecisionModel } from './decision-model.js';
 import { immediateCost, keptProspect, renewedProspect } from './evaluate-candidate.js';
 
-const PAIRS = 200;
+const PAIRS = 120;
+/** Tells the stream of states from that of coefficients. */
+const OTHER_STREAM = 0x5bd1e995;
 
 /** Number of draws behind the intervals. */
 export const drawCount = 2 * PAIRS;
@@ -85,6 +88,7 @@ function keptDraws(
   };
   const immediate = immediateCost(model, candidate);
   const logOdds = keptLogOdds(beliefs.input.tables, action, context.earlierComebacks);
+  const features = comebackFeatures(context, [0, 0, 0]);
   const costs = new Float64Array(drawCount);
   const chances = new Float64Array(drawCount);
   states.forEach(({ coefficients, node, rate }, d) => {
@@ -92,7 +96,7 @@ function keptDraws(
     const chance =
       beliefs.input.occasion === 'serviceVisit'
         ? 0
-        : comebackChance(coefficients, comebackFeatures(context, stepsAtNodes[node]!), logOdds[node]!);
+        : chanceAtStep(coefficients, features, stepsAtNodes[node]!, logOdds[node]!);
     chances[d] = chance;
     costs[d] = immediate + chance * failed.mean + (1 - chance) * held.mean;
   });
@@ -110,9 +114,12 @@ function keptDraws(
  */
 export function drawExpectedCosts(model: DecisionModel, part: PartBelief): readonly CandidateDraws[] {
   const { beliefs } = model;
-  const draws = seededDraws(beliefs.input.seed);
+  const { tables, seed } = beliefs.input;
+  const draws = seededDraws((seed ^ OTHER_STREAM) >>> 0);
   const { index, weights } = ordered(part.places);
-  const coefficients = drawCoefficients(beliefs.input.tables.comeback, PAIRS, draws);
+  const coefficients = recalled(tables, `draws ${seed}`, () =>
+    drawCoefficients(tables.comeback, PAIRS, seededDraws(seed)),
+  );
   const states = coefficients.map((vector, d): StateDraw => {
     // Strata: draw d takes its wear from the d-th of as many equal shares, in an order that does not go with the pairs.
     const stratum = (d * 181) % drawCount;
@@ -120,16 +127,19 @@ export function drawExpectedCosts(model: DecisionModel, part: PartBelief): reado
     const rate = Math.floor(at / wearNodes.length);
     return { coefficients: vector, node: at - rate * wearNodes.length, rate };
   });
-  const earlier = beliefs.input.evidence.earlierComebacks.count;
+  const { occasion, evidence } = beliefs.input;
+  const earlierNow = occasion === 'serviceVisit' ? 0 : evidence.earlierComebacks.count;
   return model.candidates.map((candidate): CandidateDraws => {
     if (candidate.action === 'leave' || candidate.action === 'adjust') {
       return keptDraws(model, candidate, candidate.action, states);
     }
     const renewal = model.renewals.find((known) => known.candidate === candidate)!;
     const { held, failed } = renewedProspect(model, renewal);
-    const features = renewal.fitted.features(beliefs.input.occasion === 'serviceVisit' ? 0 : earlier);
+    const features = renewal.fitted.features(earlierNow);
     const immediate = immediateCost(model, candidate);
-    const chances = Float64Array.from(states, (state) => comebackChance(state.coefficients, features));
+    const chances = recalled(tables, `drawn ${seed} ${earlierNow} ${renewal.fitted.key}`, () =>
+      Float64Array.from(coefficients, (vector) => comebackChance(vector, features)),
+    );
     const waits = leadTimeDifferences(model, candidate, draws);
     const costs = chances.map(
       (chance, d) => immediate + waits[d]! + chance * failed.mean + (1 - chance) * held.mean,
@@ -141,12 +151,11 @@ export function drawExpectedCosts(model: DecisionModel, part: PartBelief): reado
 /**
  * Empirical quantile, linear between order statistics.
  *
- * @param values  one or more
+ * @param sorted  one or more, rising
  * @param share   0 to 1
  * @returns quantile; type 7 of Hyndman & Fan (1996)
  */
-export function drawQuantile(values: Float64Array, share: number): number {
-  const sorted = values.toSorted();
+export function sortedQuantile(sorted: Float64Array, share: number): number {
   const at = share * (sorted.length - 1);
   const low = Math.floor(at);
   const high = Math.min(sorted.length - 1, low + 1);

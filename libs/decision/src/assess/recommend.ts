@@ -26,9 +26,16 @@ export function chancesOfBeingCheapest(draws: readonly Float64Array[]): readonly
   const wins = draws.map(() => 0);
   const count = draws[0]?.length ?? 0;
   for (let d = 0; d < count; d += 1) {
-    const least = Math.min(...draws.map((costs) => costs[d]!));
-    const winners = draws.flatMap((costs, k) => (costs[d] === least ? [k] : []));
-    for (const k of winners) wins[k] = wins[k]! + 1 / winners.length;
+    let least = Infinity;
+    let winners = 0;
+    for (const costs of draws) {
+      const cost = costs[d]!;
+      if (cost < least) {
+        least = cost;
+        winners = 1;
+      } else if (cost === least) winners += 1;
+    }
+    for (let k = 0; k < draws.length; k += 1) if (draws[k]![d] === least) wins[k] = wins[k]! + 1 / winners;
   }
   return wins.map((count_) => count_ / Math.max(1, count));
 }

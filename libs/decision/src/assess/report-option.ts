@@ -7,7 +7,7 @@ import type { PartBelief } from '../belief/part-belief.js';
 import type { ReachTable } from './criterion-reached.js';
 import type { DecisionModel } from './decision-model.js';
 import type { EvaluatedOption } from './evaluate-options.js';
-import { drawQuantile } from './parameter-doubt.js';
+import { sortedQuantile } from './parameter-doubt.js';
 import type { CandidateDraws } from './parameter-doubt.js';
 import { reportedComponents, reportedTotal } from './reported-cost.js';
 import { reported, reportedShare } from './reported.js';
@@ -58,6 +58,8 @@ export function reportOption(source: OptionSource): PricedOption {
   const { currency } = model.beliefs.input;
   const money = (value: number) => moneyFromNumber(value, currency);
   const variance = Math.max(0, chosen.cost.square - chosen.cost.mean * chosen.cost.mean);
+  const costs = draws.costs.toSorted();
+  const chances = draws.chances.toSorted();
   const otherOffers: OtherOffer[] = [
     ...others.map(({ candidate, cost }): OtherOffer => ({
       kind: 'priced',
@@ -76,8 +78,8 @@ export function reportOption(source: OptionSource): PricedOption {
     expectedCost: reportedTotal(chosen, currency),
     components: reportedComponents(chosen, currency),
     expectedCostInterval: {
-      lower: money(drawQuantile(draws.costs, 0.05)),
-      upper: money(drawQuantile(draws.costs, 0.95)),
+      lower: money(sortedQuantile(costs, 0.05)),
+      upper: money(sortedQuantile(costs, 0.95)),
     },
     probabilityOfBeingCheapest:
       probabilityOfBeingCheapest === null ? null : reportedShare(probabilityOfBeingCheapest),
@@ -89,8 +91,8 @@ export function reportOption(source: OptionSource): PricedOption {
     comeback: {
       probability: reportedShare(chosen.comeback),
       interval: {
-        lower: reportedShare(drawQuantile(draws.chances, 0.05)),
-        upper: reportedShare(drawQuantile(draws.chances, 0.95)),
+        lower: reportedShare(sortedQuantile(chances, 0.05)),
+        upper: reportedShare(sortedQuantile(chances, 0.95)),
       },
     },
     leadTimeDays:

@@ -1,5 +1,7 @@
 import { criterionWear, wearNodes } from '../belief/wear-grid.js';
+import { recalled } from '../memo/recalled.js';
 import { exp } from '../portable/elementary.js';
+import type { LearnedTables } from '../tables/learned-tables.js';
 import type { ValueOfFurtherReadings } from '../terms/assessment.js';
 import type { AssessmentInput } from '../terms/assessment-input.js';
 import { moneyFromNumber } from '@endfloat/metrology';
@@ -16,6 +18,7 @@ import type { EvaluatedOption } from './evaluate-options.js';
  * @param options  evaluated; only those that no guard removes count
  * @param part     what is believed of the part now fitted
  * @param standardUncertainty  of the mean of the new set, share of the criterion
+ * @param tables   the model's
  * @returns saving, 0 or more
  * @source preposterior analysis: Raiffa & Schlaifer (1961), Applied Statistical Decision Theory, ch. 4; normal reading on a grid
  */
@@ -23,11 +26,12 @@ export function expectedSaving(
   options: readonly EvaluatedOption[],
   part: PartBelief,
   standardUncertainty: number,
+  tables: LearnedTables,
 ): number {
   const candidates = admissible(options).map(({ chosen }) => chosen);
   if (candidates.length < 2 || candidates.every(({ costAtPlace }) => costAtPlace === null)) return 0;
   const now = Math.min(...candidates.map((candidate) => costAt(candidate, part)));
-  const shown = chancesShown(part.wear, standardUncertainty);
+  const shown = recalled(tables, `shown ${standardUncertainty}`, () => chancesShown(standardUncertainty));
   // Cost times weight at each wear node, the rates summed up.
   const weighed = candidates.map((candidate) => costByNode(candidate, part));
   let after = 0;
@@ -43,12 +47,16 @@ export function expectedSaving(
   return Math.max(0, now - after);
 }
 
-/** Chance of each result of the further set, by the wear node it comes from; one row a result. */
-export function chancesShown(wear: Float64Array, standardUncertainty: number): readonly Float64Array[] {
+/**
+ * Chance of each result of a further set, by the wear node it comes from.
+ *
+ * @param standardUncertainty  of the mean of the set, share of the criterion; 0 or more
+ * @returns one row a result, results lying on the wear nodes; each column adds up to one
+ */
+export function chancesShown(standardUncertainty: number): readonly Float64Array[] {
   const count = wearNodes.length;
   const rows = Array.from({ length: count }, () => new Float64Array(count));
   for (let i = 0; i < count; i += 1) {
-    if (wear[i] === 0) continue;
     const likelihood = Float64Array.from(wearNodes, (at) => {
       if (standardUncertainty === 0) return at === wearNodes[i] ? 1 : 0;
       const z = (at - wearNodes[i]!) / standardUncertainty;
@@ -96,7 +104,12 @@ export function valueOfFurtherReadings(
   }
   if (prices === null) return { kind: 'cannotBeSaid', why: 'labourRateMissing' };
   if (admissible(options).length < 2) return { kind: 'cannotBeSaid', why: 'fewerThanTwoOptions' };
-  const gain = expectedSaving(options, part, standardUncertainty / criterionWear(characteristic));
+  const gain = expectedSaving(
+    options,
+    part,
+    standardUncertainty / criterionWear(characteristic),
+    input.tables,
+  );
   const cost = labourHours * prices.labourPerHour;
   return {
     kind: gain > cost ? 'worthIt' : 'notWorthIt',

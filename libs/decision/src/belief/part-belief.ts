@@ -23,27 +23,23 @@ export type Growth = (km: number) => readonly Float64Array[];
 /** Share of another part altogether that keeps a reading far from all expectation from being impossible; JUDGEMENT. */
 const SURPRISE = 1e-6;
 
+const FAINT_STEP = 1e-5;
+
 /**
- * Growth by a gamma process, worked out once a distance.
+ * Growth by a gamma process.
  *
  * @param rates  shares of the criterion per 100,000 km
  * @param scale  variance of an increment / its mean
- * @returns growth
+ * @param km     distance
+ * @returns weights over steps of the grid, one row a rate; steps below 1e-5 are left out and the rest made up to one
  */
-export function gammaGrowth(rates: Float64Array, scale: number): Growth {
-  const known = new Map<number, readonly Float64Array[]>();
-  return (km) => {
-    const before = known.get(km);
-    if (before !== undefined) return before;
-    const made = Array.from(rates, (rate) => {
-      const weights = withoutFaint(hatWeights(wearNodes, gammaShortfall((rate * km) / 100_000, scale)));
-      let length = weights.length;
-      while (length > 1 && weights[length - 1] === 0) length -= 1;
-      return weights.slice(0, length);
-    });
-    known.set(km, made);
-    return made;
-  };
+export function gammaGrowth(rates: Float64Array, scale: number, km: number): readonly Float64Array[] {
+  return Array.from(rates, (rate) => {
+    const weights = hatWeights(wearNodes, gammaShortfall((rate * km) / 100_000, scale));
+    let length = weights.length;
+    while (length > 1 && weights[length - 1]! < FAINT_STEP) length -= 1;
+    return normalised(weights.slice(0, length));
+  });
 }
 
 /**

@@ -10,7 +10,7 @@ export interface EstimatedRate {
   readonly standardError: number;
 }
 
-const STEPS = 9;
+const STEPS = 7;
 const TOP = 3;
 
 /**

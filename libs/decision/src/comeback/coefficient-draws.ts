@@ -66,19 +66,25 @@ export function drawCoefficients(
 ): readonly Float64Array[] {
   requireTable(table);
   const triangle = cholesky(table.covariance);
+  const size = triangle.length;
   const vectors: Float64Array[] = [];
+  const z = new Float64Array(size);
   for (let pair = 0; pair < pairs; pair += 1) {
-    const z = Float64Array.from(triangle, () => draws.normal());
-    const moved = triangle.map((row, i) => {
-      let sum = 0;
-      for (let k = 0; k <= i; k += 1) if (row[k] !== 0) sum += row[k]! * z[k]!;
-      return sum;
-    });
-    for (const sign of [1, -1]) {
-      const vector = Float64Array.from(table.mean, (mean, k) => mean + sign * moved[k]!);
-      for (const k of risingCoefficients) vector[k] = Math.max(0, vector[k]!);
-      vectors.push(vector);
+    for (let i = 0; i < size; i += 1) z[i] = draws.normal();
+    const up = Float64Array.from(table.mean);
+    const down = Float64Array.from(table.mean);
+    for (let i = 0; i < size; i += 1) {
+      const row = triangle[i]!;
+      let moved = 0;
+      for (let k = 0; k <= i; k += 1) moved += row[k]! * z[k]!;
+      up[i] = up[i]! + moved;
+      down[i] = down[i]! - moved;
     }
+    for (const k of risingCoefficients) {
+      up[k] = Math.max(0, up[k]!);
+      down[k] = Math.max(0, down[k]!);
+    }
+    vectors.push(up, down);
   }
   return vectors;
 }

@@ -93,6 +93,33 @@ export function comebackChance(
   return logistic(sum);
 }
 
+/** The part of the sum that wear has no bearing on. */
+function levelOf(coefficients: ArrayLike<number>, withoutWear: ArrayLike<number>): number {
+  let level = 0;
+  for (let k = 0; k < withoutWear.length; k += 1)
+    if (withoutWear[k] !== 0) level += coefficients[k]! * withoutWear[k]!;
+  return level;
+}
+
+/**
+ * Chance of a comeback at one wear, from features with all steps 0; the same sum as `addComebackChances`.
+ *
+ * @param coefficients  in the order of `comebackCoefficients`
+ * @param withoutWear   features of the repair with all steps 0
+ * @param step          steps of the wear
+ * @param logOdds       what the coefficients correct
+ * @returns a share from 0 to 1
+ */
+export function chanceAtStep(
+  coefficients: ArrayLike<number>,
+  withoutWear: ArrayLike<number>,
+  [x, y, z]: readonly [number, number, number],
+  logOdds: number,
+): number {
+  const [a, b, c] = [coefficients[FIRST_STEP]!, coefficients[FIRST_STEP + 1]!, coefficients[FIRST_STEP + 2]!];
+  return logistic(logOdds + levelOf(coefficients, withoutWear) + a * x + b * y + c * z);
+}
+
 /**
  * Chances of a comeback over many wears for one set of coefficients; the same sum as `comebackChance`, the part that does
  * not depend on the wear being added up once.
@@ -110,8 +137,7 @@ export function addComebackChances(
   logOdds: Float64Array,
   add: Float64Array,
 ): void {
-  let level = 0;
-  for (let k = 0; k < withoutWear.length; k += 1) level += coefficients[k]! * withoutWear[k]!;
+  const level = levelOf(coefficients, withoutWear);
   const [a, b, c] = [coefficients[FIRST_STEP]!, coefficients[FIRST_STEP + 1]!, coefficients[FIRST_STEP + 2]!];
   for (let i = 0; i < steps.length; i += 1) {
     const [x, y, z] = steps[i]!;

@@ -46,7 +46,7 @@ export interface LookAheadWorld {
 }
 
 /**
- * Places and weights of a part that starts on wear nodes with a rate; places of no weight to speak of (below 1e-9) are left out
+ * Places and weights of a part that starts on wear nodes with a rate; places of no weight to speak of (below 1e-7) are left out
  * and the rest made up to one.
  *
  * @param start  weights over the wear nodes
@@ -61,7 +61,7 @@ export function startingPlaces(
   const weights: number[] = [];
   rates.forEach((rateWeight, rate) =>
     start.forEach((startWeight, node) => {
-      if (rateWeight * startWeight < 1e-9) return;
+      if (rateWeight * startWeight < 1e-7) return;
       places.push(rate * start.length + node);
       weights.push(rateWeight * startWeight);
     }),

@@ -1,11 +1,5 @@
-import type {
-  AdjustmentInWorld,
-  CostMoments,
-  LookAheadWorld,
-  PositionCosts,
-  RenewalInWorld,
-} from './look-ahead-world.js';
-import { cheaper, mixed, shifted } from './look-ahead-world.js';
+import type { CostMoments, LookAheadWorld, PositionCosts, RenewalInWorld } from './look-ahead-world.js';
+import { mixed, shifted } from './look-ahead-world.js';
 
 /**
  * Cost in the end of a renewal: its cost, and with its chance a comeback, repaired under warranty or by the follow-up.
@@ -29,29 +23,6 @@ export function renewalCost(
   const failed =
     renewal.repeatCost === null ? shifted(handling, followUp) : shifted(handling + renewal.repeatCost, held);
   return shifted(cost, mixed(comeback, failed, held));
-}
-
-/**
- * Cost in the end of what follows a comeback of a repair that kept the wear: the follow-up renewal, or adjusting once more
- * and the renewal if that comes back too.
- *
- * @param adjustment the adjustment, or null
- * @param again    chance that it comes back again
- * @param held     cost to come where it held
- * @param followUp cost in the end of the follow-up renewal
- * @param handling of a comeback
- * @returns moments, handling of the first comeback included
- */
-export function comebackOfKeptWear(
-  adjustment: AdjustmentInWorld | null,
-  again: number,
-  held: CostMoments,
-  followUp: CostMoments,
-  handling: number,
-): CostMoments {
-  if (adjustment === null) return shifted(handling, followUp);
-  const adjustAgain = shifted(adjustment.cost, mixed(again, shifted(handling, followUp), held));
-  return shifted(handling, cheaper(followUp, adjustAgain));
 }
 
 /**

@@ -1,63 +1,14 @@
 import type { CostMoments, LookAheadWorld, PositionCosts } from './look-ahead-world.js';
-import { cheaper, mixed, shifted } from './look-ahead-world.js';
-import { comebackOfKeptWear, renewalCost, renewalsAtPosition } from './repair-costs.js';
+import { cheaper } from './look-ahead-world.js';
+import { stepFields, stepIncrements } from './step-fields.js';
+import { renewalCost, renewalsAtPosition } from './repair-costs.js';
 
 interface Field {
   readonly mean: Float64Array;
   readonly square: Float64Array;
 }
 
-interface Increments {
-  readonly weights: Float64Array;
-  readonly left: Float64Array;
-}
-
 const field = (size: number): Field => ({ mean: new Float64Array(size), square: new Float64Array(size) });
-
-/** Share of the increments that are longer than each number of nodes. */
-function longerThan(weights: Float64Array): Float64Array {
-  const left = new Float64Array(weights.length + 1);
-  for (let j = weights.length - 1; j >= 0; j -= 1) left[j] = left[j + 1]! + weights[j]!;
-  return left;
-}
-
-/** Mean of a field over the increments of one step; what goes beyond the last node stays on it. */
-function step(increments: readonly Increments[], nodes: number, from: Float64Array, to: Float64Array): void {
-  increments.forEach(({ weights, left }, r) => {
-    const row = r * nodes;
-    const last = row + nodes - 1;
-    const beyond = from[last]!;
-    for (let i = row; i <= last; i += 1) {
-      const inside = Math.min(weights.length, last - i);
-      let sum = left[inside]! * beyond;
-      for (let j = 0; j < inside; j += 1) sum += weights[j]! * from[i + j]!;
-      to[i] = sum;
-    }
-  });
-}
-
-/**
- * The cheaper way to deal with a complaint at this wear: the best renewal, or adjusting.
- */
-function onComplaint(
-  world: LookAheadWorld,
-  here: PositionCosts,
-  renew: CostMoments,
-  index: number,
-  node: number,
-): CostMoments {
-  const { adjustment, comebackHandling } = world;
-  if (adjustment === null) return renew;
-  const held = { mean: here.afterRepair[index]!, square: here.afterRepairSquare[index]! };
-  const failed = comebackOfKeptWear(
-    adjustment,
-    adjustment.comebackAgain[node]!,
-    held,
-    here.followUp.total,
-    comebackHandling,
-  );
-  return cheaper(renew, shifted(adjustment.cost, mixed(adjustment.comeback[node]!, failed, held)));
-}
 
 /** Cost of the best renewal at one position. */
 function bestRenewal(world: LookAheadWorld, here: PositionCosts, isPlanned: boolean): CostMoments {
@@ -75,6 +26,10 @@ function bestRenewal(world: LookAheadWorld, here: PositionCosts, isPlanned: bool
     .reduce(cheaper);
 }
 
+/** Second moment of a cost plus a constant. */
+const squareOf = (constant: number, mean: number, square: number): number =>
+  constant * constant + 2 * constant * mean + square;
+
 /** Costs before the complaint of the step that ends here is known (`before`), and where there was none (`quiet`). */
 function foldMoments(
   world: LookAheadWorld,
@@ -83,19 +38,50 @@ function foldMoments(
   before: Field,
   quiet: Field,
 ): void {
-  const nodes = world.complaint.length;
+  const { complaint, adjustment, laterComplaintCost: first, comebackHandling: handling } = world;
+  const nodes = complaint.length;
   const renew = bestRenewal(world, here, false);
   const renewPlanned = isPlanned ? bestRenewal(world, here, true) : null;
+  const { mean: follow, square: followSquare } = here.followUp.total;
+  const renewedSquare = squareOf(handling, follow, followSquare);
   for (let index = 0; index < here.goOn.length; index += 1) {
     const node = index % nodes;
-    const goOn = { mean: here.goOn[index]!, square: here.goOnSquare[index]! };
-    const still = renewPlanned === null ? goOn : cheaper(goOn, renewPlanned);
-    quiet.mean[index] = still.mean;
-    quiet.square[index] = still.square;
-    const complained = shifted(world.laterComplaintCost, onComplaint(world, here, renew, index, node));
-    const both = mixed(world.complaint[node]!, complained, still);
-    before.mean[index] = both.mean;
-    before.square[index] = both.square;
+    let still = here.goOn[index]!;
+    let stillSquare = here.goOnSquare[index]!;
+    if (renewPlanned !== null && renewPlanned.mean < still) {
+      still = renewPlanned.mean;
+      stillSquare = renewPlanned.square;
+    }
+    let repair = renew.mean;
+    let repairSquare = renew.square;
+    if (adjustment !== null) {
+      const held = here.afterRepair[index]!;
+      const heldSquare = here.afterRepairSquare[index]!;
+      const again = adjustment.comebackAgain[node]!;
+      const chance = adjustment.comeback[node]!;
+      const { cost } = adjustment;
+      // After a comeback: the follow-up renewal, or adjusting once more and the renewal if that comes back too.
+      const twice = again * (handling + follow) + (1 - again) * held;
+      const isTwice = cost + twice < follow;
+      const next = isTwice ? cost + twice : follow;
+      const nextSquare = isTwice
+        ? squareOf(cost, twice, again * renewedSquare + (1 - again) * heldSquare)
+        : followSquare;
+      const mean = chance * (handling + next) + (1 - chance) * held;
+      if (cost + mean < repair) {
+        repair = cost + mean;
+        repairSquare = squareOf(
+          cost,
+          mean,
+          chance * squareOf(handling, next, nextSquare) + (1 - chance) * heldSquare,
+        );
+      }
+    }
+    const share = complaint[node]!;
+    quiet.mean[index] = still;
+    quiet.square[index] = stillSquare;
+    before.mean[index] = share * (first + repair) + (1 - share) * still;
+    before.square[index] = share * squareOf(first, repair, repairSquare) + (1 - share) * stillSquare;
   }
 }
 
@@ -152,7 +138,7 @@ function foldMeans(
 export function solveLookAhead(world: LookAheadWorld, withSpread: boolean): PositionCosts {
   const nodes = world.complaint.length;
   const size = nodes * world.increments.length;
-  const increments = world.increments.map((weights) => ({ weights, left: longerThan(weights) }));
+  const increments = world.increments.map(stepIncrements);
   const before = field(size);
   const quiet = field(size);
   const goOn = field(size);
@@ -166,12 +152,9 @@ export function solveLookAhead(world: LookAheadWorld, withSpread: boolean): Posi
   });
   const fold = withSpread ? foldMoments : foldMeans;
   for (let position = world.steps - 1; position >= 0; position -= 1) {
-    step(increments, nodes, before.mean, goOn.mean);
-    step(increments, nodes, quiet.mean, afterRepair.mean);
-    if (withSpread) {
-      step(increments, nodes, before.square, goOn.square);
-      step(increments, nodes, quiet.square, afterRepair.square);
-    }
+    stepFields(increments, nodes, before.mean, quiet.mean, goOn.mean, afterRepair.mean);
+    if (withSpread)
+      stepFields(increments, nodes, before.square, quiet.square, goOn.square, afterRepair.square);
     if (position > 0) fold(world, at(), world.plannedVisit[position] ?? false, before, quiet);
   }
   return at();

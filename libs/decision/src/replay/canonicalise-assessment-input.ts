@@ -1,4 +1,5 @@
 import { assessRepairOrReplace } from '../assess/assess-repair-or-replace.js';
+import { recalled } from '../memo/recalled.js';
 import type { Assessment } from '../terms/assessment.js';
 import type { AssessmentInput } from '../terms/assessment-input.js';
 
@@ -32,7 +33,15 @@ export function canonicaliseAssessmentInput(input: AssessmentInput): string {
       .sort((a, b) => byText(a.optionId, b.optionId)),
     consent: { ...input.consent, declinedActions: input.consent.declinedActions.toSorted() },
   };
-  return JSON.stringify(ordered, sortMembers);
+  const members = Object.entries(ordered).sort(([a], [b]) => byText(a, b));
+  const texts = members.map(([name, value]) => {
+    const text =
+      name === 'tables'
+        ? recalled(input.tables, 'canonical', () => JSON.stringify(input.tables, sortMembers))
+        : JSON.stringify(value, sortMembers);
+    return `${JSON.stringify(name)}:${text}`;
+  });
+  return `{${texts.join(',')}}`;
 }
 
 /**
