@@ -91,13 +91,15 @@ export const usualShopSettings: ShopSettings = {
 };
 
 /** The real interface over a real database of its own, with every answer checked against the document. */
-export async function startTestApi(options: { readonly clock?: StandingClock } = {}): Promise<TestApi> {
+export async function startTestApi(
+  options: { readonly clock?: StandingClock; readonly webhookLoopback?: boolean } = {},
+): Promise<TestApi> {
   const database = await createTestDatabase();
   const clock = options.clock ?? new SystemClock();
   const ids = new UuidSource();
   const ports = openPorts(
     { url: database.apiUrl, size: 8, waitMs: 2000 },
-    { clock, ids, sealingSecret: testSealingSecret },
+    { clock, ids, sealingSecret: testSealingSecret, webhookLoopback: options.webhookLoopback ?? false },
   );
   const app = await createApi({ settings: testSettings, module: AppModule.register(ports.providers) });
   const checker = await documentOf(app);

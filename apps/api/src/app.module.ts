@@ -10,6 +10,8 @@ import { FleetModule } from './modules/fleet/fleet.module.js';
 import { CalculationsModule } from './modules/calculations/calculations.module.js';
 import { WearModule } from './modules/wear/wear.module.js';
 import { HealthModule } from './http/operation/health.module.js';
+import { AuditModule } from './modules/audit/audit.module.js';
+import { WebhooksModule } from './modules/webhooks/webhooks.module.js';
 import { EventsModule } from './modules/events/events.module.js';
 import { IdempotencyModule } from './modules/idempotency/idempotency.module.js';
 import { AssessmentsModule } from './modules/assessments/assessments.module.js';
@@ -45,6 +47,8 @@ const resources: readonly (new () => object)[] = [
   HealthModule,
   IdempotencyModule,
   EventsModule,
+  WebhooksModule,
+  AuditModule,
   VehiclesModule,
   ShopModule,
   CustomersModule,

@@ -3,6 +3,7 @@ import { randomBytes } from 'node:crypto';
 import {
   AesSealer,
   openDatabasePool,
+  SealedWebhookTerms,
   Sha256Fingerprint,
   ShopConnections,
   SqlSharedTransaction,
@@ -12,7 +13,17 @@ import {
   UuidSource,
   type DatabasePoolSettings,
 } from '@endfloat/persistence';
-import { Clock, Computing, Fingerprint, IdentifyCallerUseCase, IdSource, Sealer, SharedTransaction, UnitOfWork } from '@endfloat/workshop';
+import {
+  Clock,
+  Computing,
+  Fingerprint,
+  IdentifyCallerUseCase,
+  IdSource,
+  Sealer,
+  SharedTransaction,
+  UnitOfWork,
+  WebhookTerms,
+} from '@endfloat/workshop';
 import { CredentialLookup, type StoredCredential } from './http/access/credential-lookup.port.js';
 import { openComputePool } from './computing/open-compute-pool.js';
 import { readKeyPrefix } from './http/access/key-prefix.js';
@@ -56,19 +67,19 @@ export interface GivenParts {
   readonly ids?: IdSource;
   /** What is sealed with it is opened by every process that has it; without one, by this process alone. */
   readonly sealingSecret?: string;
+  /** Webhooks may go to this machine, for trials. */
+  readonly webhookLoopback?: boolean;
 }
 
 /** Binds every port to its adapter on one database. `clock` and `ids` may be replaced, the database never is. */
-export function openPorts(
-  database: DatabasePoolSettings,
-  given: GivenParts = {},
-): OpenPorts {
+export function openPorts(database: DatabasePoolSettings, given: GivenParts = {}): OpenPorts {
   const pool = openDatabasePool(database);
   const connections = new ShopConnections(pool);
   const clock = given.clock ?? new SystemClock();
   const ids = given.ids ?? new UuidSource();
   const work = new SqlUnitOfWork(connections, ids);
   const computing = openComputePool();
+  const sealer = new AesSealer(given.sealingSecret ?? randomBytes(32).toString('hex'));
   return {
     work,
     clock,
@@ -78,8 +89,12 @@ export function openPorts(
       { provide: Clock, useValue: clock },
       { provide: IdSource, useValue: ids },
       { provide: SharedTransaction, useValue: new SqlSharedTransaction(connections, work) },
-      { provide: Sealer, useValue: new AesSealer(given.sealingSecret ?? randomBytes(32).toString('hex')) },
       { provide: Fingerprint, useValue: new Sha256Fingerprint() },
+      { provide: Sealer, useValue: sealer },
+      {
+        provide: WebhookTerms,
+        useValue: new SealedWebhookTerms(sealer, given.webhookLoopback ?? false),
+      },
       { provide: Computing, useValue: computing },
       {
         provide: CredentialLookup,

@@ -26,7 +26,7 @@ const say = (line: string): void => {
 export async function runEverything(settings: ProcessSettings): Promise<Running> {
   return started(settings, async (database, secret, onStop) => {
     await migrate(database);
-    const worker = await startWorkerOn(database, onStop);
+    const worker = await startWorkerOn(settings, database, secret, onStop);
     const { ports, address } = await listen(settings, database, secret, onStop);
     say(`API             ${address}/v1`);
     say(`Reference       ${address}/docs`);
@@ -45,8 +45,8 @@ export async function runApi(settings: ProcessSettings): Promise<Running> {
 
 /** The worker alone. */
 export async function runWorker(settings: ProcessSettings): Promise<Running> {
-  return started(settings, async (database, _secret, onStop) => {
-    await startWorkerOn(database, onStop);
+  return started(settings, async (database, secret, onStop) => {
+    await startWorkerOn(settings, database, secret, onStop);
     say('Worker started.');
   });
 }
@@ -116,7 +116,10 @@ async function listen(
   secret: string,
   onStop: OnStop,
 ): Promise<{ ports: OpenPorts; address: string }> {
-  const ports = openPorts({ url: database.apiUrl, size: settings.poolSize, waitMs: 2000 });
+  const ports = openPorts(
+    { url: database.apiUrl, size: settings.poolSize, waitMs: 2000 },
+    { sealingSecret: sealingSecret(secret), webhookLoopback: settings.webhookLoopback },
+  );
   onStop(() => ports.close());
   const app = await createApi({
     settings: {
@@ -140,8 +143,20 @@ async function listen(
   return { ports, address: (await app.getUrl()).replace('[::1]', '127.0.0.1') };
 }
 
-async function startWorkerOn(database: RunningDatabase, onStop: OnStop): Promise<RunningWorker> {
-  const worker = await startWorker({ url: database.workerUrl });
+/** What one process seals the others open. */
+const sealingSecret = (secret: string): string => derivedSecret(secret, 'sealing');
+
+async function startWorkerOn(
+  settings: ProcessSettings,
+  database: RunningDatabase,
+  secret: string,
+  onStop: OnStop,
+): Promise<RunningWorker> {
+  const worker = await startWorker({
+    url: database.workerUrl,
+    sealingSecret: sealingSecret(secret),
+    webhookLoopback: settings.webhookLoopback,
+  });
   onStop(() => worker.stop());
   return worker;
 }

@@ -17,6 +17,8 @@ export interface ProcessSettings {
   readonly logLevel: ApiSettings['logLevel'];
   readonly allowedOrigin: string;
   readonly trustProxy: ApiSettings['trustProxy'];
+  /** webhooks may go to this machine, for trials */
+  readonly webhookLoopback: boolean;
 }
 
 /** A setting that cannot be used, said so that the operator can mend it. */
@@ -38,6 +40,7 @@ const known = new Set([
   'ENDFLOAT_LOG',
   'ENDFLOAT_ALLOWED_ORIGIN',
   'ENDFLOAT_TRUST_PROXY',
+  'ENDFLOAT_WEBHOOK_LOOPBACK',
 ]);
 
 type Environment = Readonly<Record<string, string | undefined>>;
@@ -78,6 +81,8 @@ export function readSettings(given: Environment): ProcessSettings {
     logLevel: oneOf('ENDFLOAT_LOG', text('ENDFLOAT_LOG') ?? 'warn', logLevels),
     allowedOrigin: text('ENDFLOAT_ALLOWED_ORIGIN') ?? usualApiSettings.allowedOrigin,
     trustProxy: text('ENDFLOAT_TRUST_PROXY') ?? false,
+    webhookLoopback:
+      oneOf('ENDFLOAT_WEBHOOK_LOOPBACK', text('ENDFLOAT_WEBHOOK_LOOPBACK') ?? 'off', ['on', 'off']) === 'on',
   };
 }
 

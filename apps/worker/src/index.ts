@@ -1,2 +1,2 @@
-export { startWorker, type WorkerSettings } from './worker.module.js';
+export { openDeliveries, startWorker, type WorkerSettings } from './worker.module.js';
 export type { RunningWorker } from './run-rounds.js';

@@ -1,40 +1,125 @@
 import {
+  AesSealer,
   listShopIds,
   openDatabasePool,
+  Sha256Fingerprint,
+  SealedWebhookTerms,
   ShopConnections,
   SqlUnitOfWork,
+  SystemChance,
   SystemClock,
   UuidSource,
 } from '@endfloat/persistence';
-import { CloseWatchWindowsUseCase } from '@endfloat/workshop';
+import {
+  BeginDueDeliveriesUseCase,
+  CloseWatchWindowsUseCase,
+  ConcludeDeliveryUseCase,
+  EraseExpiredAnswersUseCase,
+  LearnTablesUseCase,
+  type Chance,
+  type Clock,
+} from '@endfloat/workshop';
+import { LearningRounds } from './learning-rounds.js';
 import { runRounds, type RunningWorker } from './run-rounds.js';
+import { DeliveryPump } from './webhooks/delivery-pump.js';
+import { HttpWebhookSender, type SenderSettings } from './webhooks/http-sender.js';
 
 export interface WorkerSettings {
   /** connection of the worker's role, which may list the shops */
   readonly url: string;
+  /** opens what the API has sealed */
+  readonly sealingSecret: string;
+  /** webhooks may go to this machine, for trials */
+  readonly webhookLoopback?: boolean;
   /** pause between two rounds; a minute where absent */
   readonly pauseMs?: number;
+  /** pause between two looks for what is due to be delivered; a second where absent */
+  readonly deliveryPauseMs?: number;
   /** told of a round that failed; the next one goes on */
   readonly onFault?: (error: unknown) => void;
+  /** what drills and tests replace */
+  readonly parts?: {
+    readonly clock?: Clock;
+    readonly chance?: Chance;
+    readonly sending?: Omit<SenderSettings, 'allowsLoopback'>;
+  };
 }
 
-/** What is done without anybody asking: looks, shop by shop, which watch windows have ended. */
+/**
+ * What is done without anybody asking: looks, shop by shop, which watch windows have ended and which stored answers
+ * have expired, and tells webhooks what happened.
+ */
 export async function startWorker(settings: WorkerSettings): Promise<RunningWorker> {
-  const pool = openDatabasePool({ url: settings.url, size: 2, waitMs: 5000 });
+  const pool = openDatabasePool({ url: settings.url, size: 4, waitMs: 5000 });
   const connections = new ShopConnections(pool);
-  const closeWindows = new CloseWatchWindowsUseCase(
-    new SqlUnitOfWork(connections, new UuidSource()),
-    new SystemClock(),
-  );
+  const work = new SqlUnitOfWork(connections, new UuidSource());
+  const clock = settings.parts?.clock ?? new SystemClock();
+  const onFault = settings.onFault ?? (() => undefined);
+  const closeWindows = new CloseWatchWindowsUseCase(work, clock);
+  const eraseAnswers = new EraseExpiredAnswersUseCase(work, clock);
+  const learning = new LearningRounds(new LearnTablesUseCase(work, clock, new Sha256Fingerprint()), clock);
+  const shops = () => listShopIds(pool);
   const round = async (): Promise<void> => {
-    for (const shopId of await listShopIds(pool)) await closeWindows.execute(shopId);
+    for (const shopId of await shops()) {
+      await closeWindows.execute(shopId);
+      await eraseAnswers.execute(shopId);
+      await learning.round(shopId);
+    }
   };
-  const rounds = runRounds(round, settings.pauseMs ?? 60_000, settings.onFault ?? (() => undefined));
+  const pump = openPump(settings, work, shops);
+  const rounds = runRounds(round, settings.pauseMs ?? 60_000, onFault);
+  const deliveries = runRounds(
+    async () => {
+      await pump.round();
+    },
+    settings.deliveryPauseMs ?? 1000,
+    onFault,
+  );
   await rounds.first;
   return {
-    wake: () => rounds.wake(),
+    wake: () => {
+      rounds.wake();
+      deliveries.wake();
+    },
     stop: async () => {
-      await rounds.stop();
+      await Promise.all([rounds.stop(), deliveries.stop()]);
+      await pump.rest();
+      await connections.close();
+    },
+  };
+}
+
+function openPump(
+  settings: WorkerSettings,
+  work: SqlUnitOfWork,
+  shops: () => Promise<readonly string[]>,
+): DeliveryPump {
+  const { parts = {}, webhookLoopback = false } = settings;
+  const clock = parts.clock ?? new SystemClock();
+  const terms = new SealedWebhookTerms(new AesSealer(settings.sealingSecret), webhookLoopback);
+  return new DeliveryPump({
+    shops,
+    begin: new BeginDueDeliveriesUseCase(work, clock, terms),
+    conclude: new ConcludeDeliveryUseCase(work, clock, parts.chance ?? new SystemChance()),
+    sender: new HttpWebhookSender({ ...parts.sending, allowsLoopback: webhookLoopback }),
+    onFault: settings.onFault ?? (() => undefined),
+  });
+}
+
+/** One pump on its own, whose rounds are begun by hand: for drills that count deliveries. */
+export function openDeliveries(settings: Omit<WorkerSettings, 'pauseMs' | 'deliveryPauseMs'>): {
+  round(): Promise<number>;
+  rest(): Promise<void>;
+  close(): Promise<void>;
+} {
+  const pool = openDatabasePool({ url: settings.url, size: 4, waitMs: 5000 });
+  const connections = new ShopConnections(pool);
+  const pump = openPump(settings, new SqlUnitOfWork(connections, new UuidSource()), () => listShopIds(pool));
+  return {
+    round: () => pump.round(),
+    rest: () => pump.rest(),
+    close: async () => {
+      await pump.rest();
       await connections.close();
     },
   };

@@ -29,3 +29,5 @@ export * from './calculations/index.js';
 export * from './history/index.js';
 export * from './wear/index.js';
 export * from './events/index.js';
+export * from './webhooks/index.js';
+export * from './audit/index.js';

@@ -6,6 +6,7 @@ export { SqlSharedTransaction } from './repositories/sql-shared-transaction.repo
 export { listShopIds } from './repositories/list-shops.js';
 export { Sha256Fingerprint } from './system/sha256-fingerprint.js';
 export { AesSealer } from './system/aes-sealer.js';
+export { SealedWebhookTerms } from './system/sealed-webhook-terms.js';
 export { SystemChance } from './system/system-chance.js';
 export { SystemClock } from './system/system-clock.js';
 export { UuidSource } from './system/uuid-source.js';

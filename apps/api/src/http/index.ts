@@ -10,4 +10,5 @@ export { IfMatch, type ExpectedVersion } from './requests/expected-version.js';
 export { BodyStream, CurrentCaller } from './requests/parameters.js';
 export { currentCaller } from './requests/request-context.js';
 export { BodyLimit, bulkBodyLimit, Consumes, Produces } from './requests/route-decorators.js';
+export { Retiring } from './requests/retirement.js';
 export { useCase } from './use-case.provider.js';

@@ -125,3 +125,13 @@ export abstract class WebhookSender {
 export abstract class Chance {
   abstract next(): number;
 }
+
+/** What the operator of the service settles about webhooks, and the secrets that messages are signed with. */
+export abstract class WebhookTerms {
+  /** for trials on one machine */
+  abstract readonly allowsLoopback: boolean;
+  /** A new secret of an endpoint: as its owner is shown it once, and as it is stored. */
+  abstract makeSecret(endpointId: string): { readonly shown: string; readonly sealed: string };
+  /** `whsec_...` */
+  abstract openSecret(sealed: string, endpointId: string): string;
+}

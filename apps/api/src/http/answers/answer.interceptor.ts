@@ -50,7 +50,7 @@ export class AnswerInterceptor implements NestInterceptor {
 function finishRead(body: Body, request: FastifyRequest, reply: FastifyReply): Body | undefined {
   if ('items' in body) {
     const link = nextPageLink(request, body['nextCursor']);
-    if (link !== undefined) reply.header('link', link);
+    if (link !== undefined) addLink(reply, link);
     return body;
   }
   const tag = entityTag(body, request.raw.url ?? '');
@@ -68,7 +68,7 @@ function finishCsv(
   reply: FastifyReply,
 ): string | undefined {
   const link = nextPageLink(request, body['nextCursor']);
-  if (link !== undefined) reply.header('link', link);
+  if (link !== undefined) addLink(reply, link);
   const text = form.write(body);
   const tag = entityTag({ text }, '');
   reply.header('etag', tag).header('cache-control', 'private, no-cache');
@@ -80,6 +80,12 @@ function finishCsv(
     .type(`${csvMediaType}; charset=utf-8; header=present`)
     .header('content-disposition', `attachment; filename="${form.fileName}.csv"`);
   return text;
+}
+
+/** Beside a link that was there already, such as that of an operation that goes. */
+function addLink(reply: FastifyReply, link: string): void {
+  const there = reply.getHeader('link');
+  reply.header('link', typeof there === 'string' ? `${there}, ${link}` : link);
 }
 
 function finishWrite(

@@ -31,6 +31,7 @@ export function describeOperation(built: Operation, route: WalkedRoute, names: S
     tags: [tagOf(route.path)],
     summary: built.summary ?? route.operationId,
     description: describe(built, route),
+    ...(rules.retirement === undefined ? {} : { deprecated: true }),
     security: isPublic ? [] : [{ key: [] }],
     parameters: parametersOf(route, names),
     ...(body === undefined ? {} : { requestBody: body }),

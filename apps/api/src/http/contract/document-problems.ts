@@ -8,14 +8,14 @@ const headersOf: Readonly<Record<number, readonly string[]>> = {
   401: ['WWW-Authenticate'],
   403: ['WWW-Authenticate'],
   409: ['Retry-After'],
-  415: ['Accept-Post', 'Accept-Patch'],
+  415: ['Accept-Post', 'Accept-Patch', 'Accept-Encoding'],
   429: ['Retry-After'],
   503: ['Retry-After'],
 };
 
 /** Statuses that any request may be refused with. */
 const always = [400, 404, 406, 414, 429, 431, 500, 503];
-const withBody = [408, 409, 413, 415, 422];
+const withBody = [408, 409, 413, 415, 417, 422];
 
 const nameOf = (status: number) => `Refused${status}`;
 

@@ -19,6 +19,7 @@ export const problemTypes = {
   'version-mismatch': { status: 412, title: 'The record has changed since it was read.' },
   'too-large': { status: 413, title: 'The body is too large.' },
   'uri-too-long': { status: 414, title: 'The address is too long.' },
+  'expectation-failed': { status: 417, title: 'What the request expects of the server cannot be met.' },
   'unsupported-media-type': { status: 415, title: 'The body is of a type that is not read here.' },
   'invalid-body': { status: 422, title: 'The body breaks a rule.' },
   'unknown-reference': { status: 422, title: 'The body names something that does not exist.' },

@@ -1,4 +1,4 @@
-import { STATUS_CODES } from 'node:http';
+import { STATUS_CODES, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { Socket } from 'node:net';
 import { newTraceId } from '../requests/trace-context.js';
 import { HttpProblem } from './http-problem.js';
@@ -26,4 +26,19 @@ export function sendRawProblem(error: Error & { code?: string }, socket: Socket)
   ];
   socket.end(`${head.join('\r\n')}\r\n\r\n${body}`);
   socket.destroySoon();
+}
+
+/** Answers a request that expects what no server of ours does (RFC 9110 section 10.1.1), before its body is sent. */
+export function refuseExpectation(request: IncomingMessage, response: ServerResponse): void {
+  const problem = new HttpProblem('expectation-failed', {
+    detail: 'Expect: 100-continue is the only expectation that is met here.',
+  });
+  const body = JSON.stringify(problemBody(problem, request.url?.split('?', 1)[0] ?? '/', newTraceId()));
+  response.writeHead(problemTypes[problem.type].status, {
+    'content-type': problemMediaType,
+    'content-length': Buffer.byteLength(body),
+    'cache-control': 'no-store',
+    connection: 'close',
+  });
+  response.end(body);
 }

@@ -9,16 +9,18 @@ import { readExpectedVersion } from './expected-version.js';
 import { exchangeOf } from './exchange.js';
 import { checkAccept, checkContentType, consumedBy } from './media-types.js';
 import { checkQueryNames, refuseQuery } from './query-names.js';
+import { checkHost } from './host-header.js';
+import { retirementHeaders } from './retirement.js';
 import { requestContext } from './request-context.js';
 import { RouteTable } from './route-table.js';
 
 const longestUrl = 8 * 1024;
 
-/** Header fields of ours that pages of other origins may read, and that they may send. */
+/** Header fields of ours that pages of other origins may read, and that they may send: those that are given and heeded. */
 const exposed =
-  'ETag, Link, Location, Preference-Applied, RateLimit, RateLimit-Policy, Retry-After, WWW-Authenticate, Idempotency-Replayed';
+  'Accept-Patch, Accept-Post, Content-Disposition, Deprecation, ETag, Idempotency-Replayed, Link, Location, Preference-Applied, RateLimit, RateLimit-Policy, Retry-After, Sunset, WWW-Authenticate';
 const sendable =
-  'Authorization, Content-Type, Idempotency-Key, If-Match, If-None-Match, Prefer, traceparent, tracestate';
+  'Authorization, Content-Type, Idempotency-Key, If-Match, If-None-Match, Prefer, traceparent';
 
 export interface Gate {
   readonly limits: RateLimits;
@@ -40,6 +42,7 @@ export function admitRequests(fastify: FastifyInstance, gate: Gate): void {
     if (limit !== undefined) route.bodyLimit = limit;
   });
   fastify.addHook('onRequest', async (request, reply) => {
+    checkHost(request.raw);
     if (request.routeOptions.config.rules?.isProbe === true) return;
     if (gate.drain.isClosing) throw new HttpProblem('shutting-down', { headers: { 'retry-after': '1' } });
     gate.limits.takeForAddress(request, reply);
@@ -49,6 +52,7 @@ export function admitRequests(fastify: FastifyInstance, gate: Gate): void {
     const method = request.method === 'HEAD' ? 'GET' : request.method;
     if (gate.withoutQuery.has(`${method} ${request.routeOptions.url ?? ''}`))
       refuseQuery(request.raw.url ?? '');
+    reply.headers(retirementHeaders(request.routeOptions.config.rules));
     checkAccept(request);
     checkContentType(request);
     if (request.routeOptions.config.rules?.needsVersion === true)

@@ -1,7 +1,7 @@
 import { FastifyAdapter } from '@nestjs/platform-fastify';
 import { LogController, type FastifyInstance, type FastifyReply, type FastifyRequest } from 'fastify';
 import type { Logger } from 'pino';
-import { sendRawProblem } from '../problems/raw-problem.js';
+import { refuseExpectation, sendRawProblem } from '../problems/raw-problem.js';
 import { sendProblem } from '../problems/send-problem.js';
 import type { ApiSettings } from '../settings.js';
 import { HttpProblem } from '../problems/http-problem.js';
@@ -40,6 +40,8 @@ export class ProblemFastifyAdapter extends FastifyAdapter {
       return503OnClosing: false,
       routerOptions: { maxParamLength: 128 },
       http: {
+        // Looked at by ourselves, so that a request without Host is refused like every other.
+        requireHostHeader: false,
         maxHeaderSize: mostHeaderBytes,
         connectionsCheckingInterval: 1_000,
         headersTimeout: Math.min(15_000, settings.requestTimeout),
@@ -50,6 +52,7 @@ export class ProblemFastifyAdapter extends FastifyAdapter {
       // With frameworkErrors the inferred server type no longer fits the adapter's options.
     } as never);
     readBodies(this.getInstance());
+    this.getInstance<FastifyInstance>().server.on('checkExpectation', refuseExpectation);
   }
 
   override setErrorHandler(): FastifyInstance {

@@ -16,6 +16,12 @@ export function checkContentType(request: FastifyRequest): void {
   const { method, headers } = request;
   const hasBody = headers['transfer-encoding'] !== undefined || Number(headers['content-length'] ?? 0) > 0;
   if (method === 'GET' || method === 'HEAD' || (!hasBody && headers['content-type'] === undefined)) return;
+  if (!/^(?:identity)?$/i.test((headers['content-encoding'] ?? '').trim())) {
+    throw new HttpProblem('unsupported-media-type', {
+      detail: 'A body is read as it is, without Content-Encoding.',
+      headers: { 'accept-encoding': 'identity' },
+    });
+  }
   const consumed = consumedBy(method, request.routeOptions.config.rules?.consumes);
   const [type = '', ...parameters] = (headers['content-type'] ?? '')
     .split(';')
