@@ -1,2 +1,3 @@
 export * from './rank-vehicles.js';
 export * from './service-due.js';
+export * from './downtime.js';

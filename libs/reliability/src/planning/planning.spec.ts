@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { attentionReasons, rankVehicles } from './rank-vehicles.js';
 import { serviceDue, type ServiceState } from './service-due.js';
+import { downtimeOf } from './downtime.js';
 
 const soon = { days: 30, km: 1000 };
 const van: ServiceState = {
@@ -143,5 +144,49 @@ describe('vehicles in the order of what is coming', () => {
       daysToService: null,
     } as const;
     expect(() => rankVehicles([empty])).toThrow(RangeError);
+  });
+});
+
+describe('days a vehicle stands in the workshop', () => {
+  const on = (day: number): string =>
+    new Date(Date.parse('2030-01-01T00:00:00Z') + day * 86_400_000).toISOString();
+  const visit = {
+    openedAt: on(10),
+    leftAt: on(20),
+    changes: [
+      { at: on(16), reason: 'inWork' as const },
+      { at: on(11), reason: 'waitingForPart' as const },
+      { at: on(19), reason: 'waitingForRelease' as const },
+    ],
+  };
+
+  it('are told by reason: a day of work, five of waiting for a part, three of work, one until it was released', () => {
+    expect(downtimeOf([visit], on(0), on(100))).toEqual({
+      days: 10,
+      visits: 1,
+      byReason: {
+        inWork: 4,
+        waitingForConsent: 0,
+        waitingForPart: 5,
+        waitingForBay: 0,
+        waitingForRelease: 1,
+      },
+    });
+  });
+
+  it('count only within the time, to its end for a van still here, and once where visits overlap', () => {
+    expect(downtimeOf([visit], on(15), on(18))).toMatchObject({
+      days: 3,
+      byReason: { waitingForPart: 1, inWork: 2 },
+    });
+    expect(downtimeOf([{ ...visit, leftAt: null, changes: [] }], on(0), on(13)).days).toBe(3);
+    const second = { openedAt: on(12), leftAt: on(25), changes: [] };
+    expect(downtimeOf([second, visit], on(0), on(100))).toMatchObject({
+      days: 15,
+      visits: 2,
+      byReason: { inWork: 9, waitingForPart: 5 },
+    });
+    expect(downtimeOf([visit], on(30), on(40))).toMatchObject({ days: 0, visits: 0 });
+    expect(() => downtimeOf([visit], on(9), on(3))).toThrow(RangeError);
   });
 });

@@ -89,6 +89,16 @@ export const eventTypes: Readonly<Record<string, EventType>> = {
     subject: 'reading',
     data: { inspectionId: 'id' },
   },
+  'endfloat.service.recorded.v1': {
+    summary: 'An item of the service plan was recorded as done.',
+    subject: 'service record',
+    data: { vehicleId: 'id', planItemId: 'id' },
+  },
+  'endfloat.servicePlanItem.recorded.v1': {
+    summary: 'Something the shop does at intervals was recorded.',
+    subject: 'item of the service plan',
+    data: {},
+  },
   'endfloat.stock.moved.v1': {
     summary: 'A part moved in the stock.',
     subject: 'part',
