@@ -13,3 +13,5 @@ export * from './cores/core-standing.js';
 export * from './claims/claim-standing.js';
 export * from './claims/warranty-cover.js';
 export * from './parts/part-substitutes.js';
+export * from './demand/need-source.js';
+export * from './orders/order-reason.js';

@@ -49,6 +49,14 @@ export class PartUsedDto {
 
   @MoneyField({ description: 'What it cost.', nullable: true })
   price!: MoneyDto | null;
+
+  @IdField({
+    description:
+      'Number of the shop’s list that is taken from the shelf when the work is done; null: it came from elsewhere.',
+    nullable: true,
+    optional: true,
+  })
+  partId?: string | null;
 }
 
 export class WorkLineContent {

@@ -1,4 +1,11 @@
-import { IdField, InstantField, JoinTypes, ListField, LocalDateField } from '../fields/index.js';
+import {
+  IdField,
+  InstantField,
+  IntegerField,
+  JoinTypes,
+  ListField,
+  LocalDateField,
+} from '../fields/index.js';
 import { PageQuery, pageOf } from '../paging/index.js';
 import { ReasonField, RecordedResponse } from '../recording/index.js';
 
@@ -11,6 +18,15 @@ export class DeliveryContent {
 
   @LocalDateField({ description: 'Day it arrived; null: not yet.', nullable: true })
   arrivedOn!: string | null;
+
+  @IntegerField({
+    description: 'Pieces ordered; null: one.',
+    nullable: true,
+    optional: true,
+    min: 1,
+    max: 100_000,
+  })
+  quantity?: number | null;
 }
 
 export class RecordDeliveryRequest extends DeliveryContent {

@@ -1,5 +1,6 @@
 import { partConditions, type PartCondition } from '@endfloat/catalogue';
 import {
+  DecimalField,
   EnumField,
   IdField,
   InstantField,
@@ -14,6 +15,14 @@ import {
 import { PageQuery, pageOf } from '../paging/index.js';
 import { MoneyDto } from '../quantity/index.js';
 import { ReasonField, RecordedResponse } from '../recording/index.js';
+
+export class PriceBreakDto {
+  @IntegerField({ description: 'From so many pieces on.', min: 2, max: 100_000 })
+  fromQuantity!: number;
+
+  @MoneyField({ description: 'A piece costs this, in the currency of the price.' })
+  price!: MoneyDto;
+}
 
 export class OfferContent {
   @TextField({
@@ -65,6 +74,38 @@ export class OfferContent {
 
   @LocalDateField({ description: 'Last day it holds; null: until further notice.', nullable: true })
   validUntil!: string | null;
+
+  @IdField({
+    description: 'Number of the shop’s list that is offered; null: it goes by the number of the part.',
+    nullable: true,
+    optional: true,
+  })
+  partId?: string | null;
+
+  @ListField({
+    description: 'Price of a piece from a number of pieces on; null: one price for any number.',
+    nullable: true,
+    optional: true,
+    max: 50,
+    type: () => PriceBreakDto,
+  })
+  priceBreaks?: PriceBreakDto[] | null;
+
+  @DecimalField({
+    description: 'Kilometres of warranty on the part; null: not bound by distance.',
+    nullable: true,
+    optional: true,
+    scale: 3,
+  })
+  warrantyKm?: string | null;
+
+  @IntegerField({
+    description: 'Days after arrival within which the old part has to be back; null: none were named.',
+    nullable: true,
+    optional: true,
+    max: 3650,
+  })
+  coreReturnDays?: number | null;
 }
 
 export class RecordOfferRequest extends OfferContent {

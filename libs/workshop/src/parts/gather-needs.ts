@@ -1,4 +1,4 @@
-import { chanceOfAny, chanceToEndWithin, type WeibullLife } from '@endfloat/stock';
+import { chanceOfAny, chanceToEndWithin, type NeedSource, type WeibullLife } from '@endfloat/stock';
 import { probabilityOfReaching, type WearTrend } from '@endfloat/wear';
 import { invalidInput } from '../errors/domain.errors.js';
 import type { Vehicle } from '../ports/records/vehicles.records.js';
@@ -7,10 +7,6 @@ import type { YearlyDistance } from '../wear/yearly-distance.js';
 /** How far ahead is asked: days from now, or further km of each van. */
 export type NeedHorizon =
   { readonly kind: 'days'; readonly days: number } | { readonly kind: 'distance'; readonly km: number };
-
-/** What makes a van need a part. */
-export const needSources = ['wear', 'life', 'openJob', 'comeback'] as const;
-export type NeedSource = (typeof needSources)[number];
 
 /** One reason why a van may need a part, with its chance for any horizon. */
 export interface NeedReason {

@@ -7,14 +7,8 @@ export * from './warranty-claims.use-case.js';
 export * from './arrival-inspections.use-case.js';
 export * from './part-needs.use-case.js';
 export * from './order-proposals.use-case.js';
-export { orderReasonCodes, type OrderReason, type OrderReasonCode } from './order-reasons.js';
-export {
-  horizonOfQuery,
-  needSources,
-  type NeedHorizon,
-  type NeedSource,
-  type VanChance,
-} from './gather-needs.js';
+export type { OrderReason } from './order-reasons.js';
+export { horizonOfQuery, type NeedHorizon, type VanChance } from './gather-needs.js';
 export type { CountedChance } from './needs-of-kind.js';
 export type { Supply } from './gather-supply.js';
 export { fewestEndedLives } from './known-lives.js';

@@ -1,20 +1,6 @@
-import type { LeadTimes, OrderProposalOutcome } from '@endfloat/stock';
-import type { NeedSource, VanChance } from './gather-needs.js';
+import type { LeadTimes, NeedSource, OrderProposalOutcome, OrderReasonCode } from '@endfloat/stock';
+import type { VanChance } from './gather-needs.js';
 import type { Supply } from './gather-supply.js';
-
-/** Why so many are to be ordered, as codes with values; sentences are made of them at the edge. */
-export const orderReasonCodes = [
-  'vansReachLimit',
-  'vansEndLife',
-  'jobsPlanned',
-  'comebacksExpected',
-  'pastUse',
-  'stockAndOrders',
-  'levelForService',
-  'orderOverdue',
-  'leadTimePromisedOnly',
-] as const;
-export type OrderReasonCode = (typeof orderReasonCodes)[number];
 
 export interface OrderReason {
   readonly code: OrderReasonCode;

@@ -23,8 +23,10 @@ function toPartUsed({
   serial,
   batch,
   price,
+  partId,
 }: PartUsedDto | PartUsed): PartUsed {
-  return { condition, supplier, partNumber, serial, batch, price };
+  const stocked = partId === undefined ? {} : { partId };
+  return { condition, supplier, partNumber, serial, batch, price, ...stocked };
 }
 
 /** The part a line was done to is derived from the vehicle, never entered. */
