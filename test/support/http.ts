@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { Global, Module, type DynamicModule, type Provider } from '@nestjs/common';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
-import type { Caller, ShopRole } from '@endfloat/workshop';
+import { computeHere, Computing, type Caller, type ShopRole } from '@endfloat/workshop';
 import { createApi } from '../../apps/api/src/create-api.js';
 import {
   CredentialLookup,
@@ -58,6 +58,14 @@ export function callerWith(...roles: readonly ShopRole[]): Caller {
   return { shopId: trialShop, userId: '0193f2c0-0000-7000-8000-0000000000aa', roles };
 }
 
+/** Computes in this thread, as the threads of the product would. */
+class ComputingHere extends Computing {
+  override async run(name: string, parts: readonly unknown[]): Promise<unknown> {
+    await Promise.resolve();
+    return computeHere(name, parts);
+  }
+}
+
 @Global()
 @Module({})
 class TrialModule {}
@@ -95,6 +103,7 @@ export async function openTrial(
   const ports = [
     { provide: CredentialLookup, useValue: credentials },
     { provide: ReadinessProbe, useValue: probe },
+    { provide: Computing, useValue: new ComputingHere() },
     ...(extra.providers ?? []),
   ];
   const module: DynamicModule = {
@@ -102,7 +111,7 @@ export async function openTrial(
     imports: [HealthModule, ...(extra.imports ?? [])],
     controllers: [...controllers],
     providers: ports,
-    exports: [CredentialLookup, ReadinessProbe],
+    exports: [CredentialLookup, ReadinessProbe, Computing],
   };
   const app = await createApi({
     settings: { ...testSettings, ...changes },

@@ -32,6 +32,7 @@ export type { WeightedPoint } from './regression/weighted-least-squares.js';
 export type { Convergence, InsufficientData, NotConverged } from './descriptive/outcomes.js';
 export * from './descriptive/compensated-sum.js';
 export * from './descriptive/mean.js';
+export * from './descriptive/mean-interval.js';
 export * from './descriptive/sample-variance.js';
 export * from './descriptive/sample-quantile.js';
 // optimise

@@ -1,6 +1,7 @@
 import type { ConformanceInput } from '../verdicts/conformance-probability.js';
 import { conformanceProbability } from '../verdicts/conformance-probability.js';
 import { globalRisk, upperAcceptanceLimit } from '../verdicts/global-risk.js';
+import { furtherReadings } from '../verdicts/further-readings.js';
 import { guardBandZone, guardBandZones } from '../verdicts/guard-band.js';
 import type { PublishedCase } from './published-case.js';
 import { caseFigures } from './published-case.js';
@@ -107,6 +108,39 @@ export const conformityCases: readonly PublishedCase[] = [
         computed[`inside${index}`] = insideProbability(value, 0.02, { lower: null, upper: 0.3 });
       });
       return computed;
+    },
+  },
+  {
+    id: 'further-readings-by-hand',
+    title: 'Readings still needed until a mean is inside a limit',
+    source: 'JCGM 106:2012, 7.2; worked by hand',
+    provenance: ['computed'],
+    input:
+      'upper limit 0.30, one reading 0.29, known standard deviation 0.02: 1.645 x 0.02 / sqrt(n) below 0.01 from n = 11',
+    figures: caseFigures({ further: 10 }, { kind: 'absolute', value: 0 }),
+    compute: () => {
+      const found = furtherReadings(
+        {
+          value: 0.29,
+          standardUncertainty: 0.02,
+          degreesOfFreedom: 'infinite',
+          permitted: { lower: null, upper: 0.3 },
+          possible: { lower: null, upper: null },
+          prior: null,
+        },
+        {
+          kind: 'known',
+          unit: '1',
+          standardUncertainty: 0.02,
+          effectiveDegreesOfFreedom: 'infinite',
+          contributions: [],
+          repeatability: { standardDeviation: 0.02, degreesOfFreedom: 'infinite', count: 1 },
+          method: 'known standard deviation',
+        },
+        { inside: 0.95, outside: 0.05 },
+      );
+      if (found.kind !== 'needed') throw new RangeError('no number of readings was found');
+      return { further: found.count };
     },
   },
 ];

@@ -1,3 +1,6 @@
+import type { InstrumentErrorModel } from '../instruments/instrument.js';
+import { instrumentUncertainty } from '../instruments/instrument-uncertainty.js';
+import type { QuantityKind } from '../quantities/quantity-kind.js';
 import type { Quantity } from '../quantities/quantity.js';
 import { meanOfQuantities } from '../quantities/mean-of-quantities.js';
 import { combineUncertainty } from '../uncertainty/combine-uncertainty.js';
@@ -151,4 +154,58 @@ export const uncertaintyCases: readonly PublishedCase[] = [
       standardUncertainty: rectangularUncertainty(0.4e-6),
     }),
   },
+  {
+    id: 'gum-instrument-specifications',
+    title: 'What the specification of an instrument, a certificate and an accuracy class come to',
+    source:
+      'JCGM 100:2008, 4.3.7 example 2 (prints 15 uV, 8.7 uV) and 4.3.4 (prints 50 uOhm); EN 837-1 class, worked by hand',
+    provenance: ['memory', 'computed'],
+    input:
+      '0.928571 V by 14e-6 of the reading + 2e-6 V; 129 uOhm with factor 2.58; class 1.6 of a span of 100 kPa',
+    figures: [
+      ...caseFigures({ voltHalfWidth: 15e-6, ohm: 50e-6 }, { kind: 'relative', value: 1e-5 }),
+      ...caseFigures({ volt: 8.7e-6 }, { kind: 'absolute', value: 0.05e-6 }),
+      ...caseFigures({ kilopascal: 1.6 / Math.sqrt(3) }, exact),
+    ],
+    compute: () => {
+      const volts = specified(
+        {
+          kind: 'percentOfReadingPlusDigits',
+          percent: '0.0014',
+          digits: 2,
+          digit: { value: '0.000001', unit: 'V' },
+        },
+        { value: '0.928571', unit: 'V' },
+        'voltage',
+      );
+      const ohms = specified(
+        {
+          kind: 'expandedUncertainty',
+          expanded: { value: '0.000129', unit: 'Ohm' },
+          coverageFactor: 2.58,
+          degreesOfFreedom: 'infinite',
+        },
+        { value: '10.000742', unit: 'Ohm' },
+        'resistance',
+      );
+      const pressure = specified(
+        { kind: 'accuracyClassOfSpan', accuracyClass: '1.6', span: { value: '100', unit: 'kPa' } },
+        { value: '50', unit: 'kPa' },
+        'vacuum',
+      );
+      return {
+        voltHalfWidth: volts.halfWidth ?? NaN,
+        volt: volts.standardUncertainty,
+        ohm: ohms.standardUncertainty,
+        kilopascal: pressure.standardUncertainty,
+      };
+    },
+  },
 ];
+
+/** The uncertainty of an instrument whose error is stated. */
+function specified(model: InstrumentErrorModel, reading: Quantity, kind: QuantityKind) {
+  const found = instrumentUncertainty(model, reading, kind);
+  if (found.kind !== 'known') throw new RangeError(`not known: ${found.why}`);
+  return found;
+}

@@ -65,3 +65,18 @@ export const locomotiveControls = {
     1, 1, 59,
   ],
 } as const;
+
+/** Weeks of remission of 21 patients with a drug, 9 of whom relapsed.
+ *
+ * @source Freireich et al. (1963), Blood 21:699-716, as in Gehan (1965), Biometrika 52:203-223
+ */
+export const treatedRemissions = {
+  ages: [6, 6, 6, 7, 10, 13, 16, 22, 23, 6, 9, 10, 11, 17, 19, 20, 25, 32, 32, 34, 35],
+  events: [1, 1, 1, 1, 1, 1, 1, 1, 1, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0],
+} as const;
+
+/** The same of 21 patients without it, all of whom relapsed. */
+export const placeboRemissions = {
+  ages: [1, 1, 2, 2, 3, 4, 4, 5, 5, 8, 8, 8, 8, 11, 11, 12, 12, 15, 17, 22, 23],
+  events: Array.from({ length: 21 }, () => 1),
+};

@@ -3,6 +3,7 @@ import { countCases } from './count-cases.js';
 import { lifeCases } from './life-cases.js';
 import { lineCases } from './line-cases.js';
 import { recurrenceCases } from './recurrence-cases.js';
+import { summaryCases } from './summary-cases.js';
 import { survivalCases } from './survival-cases.js';
 import type { StatisticsPublishedCase } from './published-case.js';
 
@@ -14,4 +15,5 @@ export const statisticsPublishedCases: readonly StatisticsPublishedCase[] = [
   ...lineCases,
   ...countCases,
   ...costCases,
+  ...summaryCases,
 ];

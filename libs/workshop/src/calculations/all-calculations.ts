@@ -4,7 +4,9 @@ import { statisticsPublishedCases } from '@endfloat/statistics';
 import { bayesPosteriors, noisyOrs } from './beliefs.js';
 import type { CalculationMethod } from './calculation-method.js';
 import { controlCharts, funnelLimitSets } from './charts.js';
+import { logRankTests, observedToExpectedRatios } from './comparisons.js';
 import { gaugeStudies } from './gauge-studies.js';
+import { furtherReadingCounts, instrumentUncertainties } from './instrument-errors.js';
 import { lifeFits, weibayesEstimates } from './life-fits.js';
 import { mannKendallTests, straightLines, theilSenSlopes } from './lines.js';
 import { conformances, globalRisks, uncertaintyBudgets, unitConversions } from './measurements.js';
@@ -12,6 +14,7 @@ import { mixedLines } from './mixed-lines.js';
 import { proportionDifferences, proportions, shrinkages } from './proportions.js';
 import { meanCumulativeFunctions, powerLawProcesses, trendTests } from './recurrences.js';
 import { ageReplacements, economicLives } from './replacements.js';
+import { sampleSummaries } from './sample-summaries.js';
 import { baseStocks, intermittentForecasts, newsvendors } from './stock-levels.js';
 import { survivalCurves, turnbullEstimates } from './survival-curves.js';
 import { vehicleNumbers } from './vehicle-numbers.js';
@@ -19,8 +22,10 @@ import { vehicleNumberCases } from './vehicle-number-cases.js';
 
 /** Every calculation that can be asked for without storing anything, in the order of the list. */
 export const allCalculations: readonly CalculationMethod[] = [
+  sampleSummaries,
   survivalCurves,
   turnbullEstimates,
+  logRankTests,
   lifeFits,
   weibayesEstimates,
   meanCumulativeFunctions,
@@ -35,6 +40,7 @@ export const allCalculations: readonly CalculationMethod[] = [
   shrinkages,
   controlCharts,
   funnelLimitSets,
+  observedToExpectedRatios,
   ageReplacements,
   economicLives,
   baseStocks,
@@ -42,8 +48,10 @@ export const allCalculations: readonly CalculationMethod[] = [
   intermittentForecasts,
   bayesPosteriors,
   noisyOrs,
+  instrumentUncertainties,
   uncertaintyBudgets,
   conformances,
+  furtherReadingCounts,
   globalRisks,
   gaugeStudies,
   unitConversions,

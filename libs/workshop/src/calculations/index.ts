@@ -1,7 +1,9 @@
 export type { AnsweredMethod, Calculated, CalculationMethod } from './calculation-method.js';
 export * from './beliefs.js';
 export * from './charts.js';
+export * from './comparisons.js';
 export * from './gauge-studies.js';
+export * from './instrument-errors.js';
 export * from './life-fits.js';
 export * from './lines.js';
 export * from './list-calculations.js';
@@ -10,6 +12,7 @@ export * from './mixed-lines.js';
 export * from './proportions.js';
 export * from './recurrences.js';
 export * from './replacements.js';
+export * from './sample-summaries.js';
 export * from './stock-levels.js';
 export * from './survival-curves.js';
 export * from './vehicle-numbers.js';

@@ -2,6 +2,8 @@ import { Body, Controller } from '@nestjs/common';
 import {
   LifeFitRequest,
   LifeFitResponse,
+  LogRankTestRequest,
+  LogRankTestResponse,
   SurvivalCurveRequest,
   SurvivalCurveResponse,
   TurnbullEstimateRequest,
@@ -9,7 +11,7 @@ import {
   WeibayesRequest,
   WeibayesResponse,
 } from '@endfloat/contracts';
-import { compute, Computing, calculateWeibayes } from '@endfloat/workshop';
+import { compute, Computing, calculateLogRankTest, calculateWeibayes } from '@endfloat/workshop';
 import { Calculation } from './calculation.decorator.js';
 
 @Controller('v1/calculations')
@@ -38,5 +40,10 @@ export class LivesCalculationsController {
   @Calculation('weibayes-estimates', WeibayesResponse, 'Characteristic life for a known Weibull shape')
   calculateWeibayes(@Body() request: WeibayesRequest): WeibayesResponse {
     return calculateWeibayes(request);
+  }
+
+  @Calculation('log-rank-tests', LogRankTestResponse, 'Log-rank test of two groups of lives')
+  calculateLogRankTest(@Body() request: LogRankTestRequest): LogRankTestResponse {
+    return calculateLogRankTest(request);
   }
 }

@@ -2,10 +2,16 @@ import { Body, Controller } from '@nestjs/common';
 import {
   ConformanceRequest,
   ConformanceResponse,
+  FurtherReadingCountRequest,
+  FurtherReadingCountResponse,
   GaugeStudyRequest,
   GaugeStudyResponse,
   GlobalRiskRequest,
   GlobalRiskResponse,
+  InstrumentUncertaintyRequest,
+  InstrumentUncertaintyResponse,
+  SampleSummaryRequest,
+  SampleSummaryResponse,
   UncertaintyBudgetRequest,
   UncertaintyBudgetResponse,
   UnitConversionRequest,
@@ -15,8 +21,11 @@ import {
 } from '@endfloat/contracts';
 import {
   calculateConformance,
+  calculateFurtherReadings,
   calculateGaugeStudy,
   calculateGlobalRisk,
+  calculateInstrumentUncertainty,
+  calculateSampleSummary,
   calculateUncertaintyBudget,
   calculateUnitConversion,
   calculateVehicleNumber,
@@ -53,5 +62,30 @@ export class MeasurementsCalculationsController {
   @Calculation('vehicle-numbers', VehicleNumberResponse, 'Check digit and model year of a vehicle number')
   calculateVehicleNumber(@Body() request: VehicleNumberRequest): VehicleNumberResponse {
     return calculateVehicleNumber(request);
+  }
+
+  @Calculation('sample-summaries', SampleSummaryResponse, 'Mean, spread and quantiles of values')
+  calculateSampleSummary(@Body() request: SampleSummaryRequest): SampleSummaryResponse {
+    return calculateSampleSummary(request);
+  }
+
+  @Calculation(
+    'instrument-uncertainties',
+    InstrumentUncertaintyResponse,
+    'What the stated error of an instrument comes to at a reading',
+  )
+  calculateInstrumentUncertainty(
+    @Body() request: InstrumentUncertaintyRequest,
+  ): InstrumentUncertaintyResponse {
+    return calculateInstrumentUncertainty(request);
+  }
+
+  @Calculation(
+    'further-reading-counts',
+    FurtherReadingCountResponse,
+    'How many more readings would settle it',
+  )
+  calculateFurtherReadings(@Body() request: FurtherReadingCountRequest): FurtherReadingCountResponse {
+    return calculateFurtherReadings(request);
   }
 }

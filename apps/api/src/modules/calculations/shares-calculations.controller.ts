@@ -4,6 +4,8 @@ import {
   ControlChartResponse,
   FunnelLimitsRequest,
   FunnelLimitsResponse,
+  ObservedToExpectedRequest,
+  ObservedToExpectedResponse,
   ProportionDifferenceRequest,
   ProportionDifferenceResponse,
   ProportionRequest,
@@ -14,6 +16,7 @@ import {
 import {
   calculateControlChart,
   calculateFunnelLimits,
+  calculateObservedToExpected,
   calculateProportion,
   calculateProportionDifference,
   calculateShrinkage,
@@ -45,5 +48,10 @@ export class SharesCalculationsController {
   @Calculation('funnel-limits', FunnelLimitsResponse, 'Funnel limits about a target')
   calculateFunnelLimits(@Body() request: FunnelLimitsRequest): FunnelLimitsResponse {
     return calculateFunnelLimits(request);
+  }
+
+  @Calculation('observed-to-expected-ratios', ObservedToExpectedResponse, 'Events against what was expected')
+  calculateObservedToExpected(@Body() request: ObservedToExpectedRequest): ObservedToExpectedResponse {
+    return calculateObservedToExpected(request);
   }
 }
