@@ -447,6 +447,29 @@ describe('the history of a vehicle', () => {
     ]);
   });
 
+  it('as a file has a line for each revision that the answer tells, also as of an earlier day, and names who recorded it', async () => {
+    const file = async (query: string): Promise<string[]> => {
+      const url = `/v1/vehicles/${named['van']}/history${query}`;
+      const { status, body } = await api.call('GET', url, { as: auditor, headers: { accept: 'text/csv' } });
+      expect(status).toBe(200);
+      return (body as string).trimEnd().split('\r\n');
+    };
+    for (const query of ['', '?corrections=all', `?asOf=${afterVisit}`]) {
+      const { body } = await ask(query);
+      const revisions = (body.entries as Entry[]).reduce(
+        (sum, { otherRevisions }) => sum + 1 + otherRevisions.length,
+        1 + body.vehicle.otherRevisions.length,
+      );
+      const [names, ...lines] = await file(query);
+      expect(names).toBe(
+        'kind,happenedAt,isAsKnown,recordId,version,recordedAt,recordedBy,recordedByName,reason,replacedAt,jobId,content',
+      );
+      expect([query, lines.length]).toEqual([query, revisions]);
+      expect(lines[0]).toMatch(/^vehicle,,true,/);
+      expect(lines.filter((line) => line.includes('Odile Marrow')).length).toBeGreaterThan(0);
+    }
+  });
+
   it.each([
     ['owner', 200],
     ['desk', 200],
