@@ -21,3 +21,6 @@ export * from './comeback/comeback-outcome.js';
 export { learnComebacks } from './comeback/learn-comebacks.js';
 export type { TaughtComebacks } from './comeback/learn-comebacks.js';
 export type { AssessmentDepth } from './assess/assess-repair-or-replace.js';
+export * from './learning/settled-history.js';
+export { learnTables } from './learning/learn-tables.js';
+export type { TaughtTables } from './learning/learn-tables.js';

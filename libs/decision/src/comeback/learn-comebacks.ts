@@ -44,8 +44,16 @@ function caseOf({ context, wear, outcome }: ComebackOutcome, tables: LearnedTabl
   };
 }
 
-/** Weights over the wear that a repair was done at: its reading, the criterion, and that there was a complaint. */
-function wearLeftIn(
+/**
+ * Weights over the wear that a repair was done at: its reading, the criterion, that there was a complaint and how often it
+ * had come back.
+ *
+ * @param context  of the repair
+ * @param wear     reading, or null
+ * @param tables   populations and complaint rates
+ * @returns weights over the wear nodes
+ */
+export function wearLeftIn(
   { functional, earlierComebacks }: ComebackOutcome['context'],
   wear: ComebackOutcome['wear'],
   tables: LearnedTables,

@@ -125,6 +125,7 @@ class VanOnTheRoad {
       const warranty = lastFitted !== null && fleet.renewals[lastFitted].coversPart ? lastFitted : null;
       const { situation, choice } = this.asked(position, 'complaint', cause, comebacks, warranty);
       const { action, predicted } = choice;
+      if (comebacks === 0) this.complaintsKm.push(situation.partKm);
       const draws = van.draws('comeback', position, comebacks);
       let chance: number;
       if (renews(action)) {
@@ -137,7 +138,6 @@ class VanOnTheRoad {
       } else {
         this.cost += action === 'adjust' ? adjustCost(fleet) : 0;
         chance = action === 'adjust' ? adjustComeback(fleet, cause) : 1;
-        if (comebacks === 0) this.complaintsKm.push(situation.partKm);
       }
       const cameBack = draws.uniform() < chance;
       this.repairs.push({ situation, action, predicted, cameBack });
