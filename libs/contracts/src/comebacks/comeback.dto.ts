@@ -8,11 +8,14 @@ import {
   InstantField,
   IntegerField,
   ListField,
+  MoneyField,
+  NestedField,
   NumberField,
   TextField,
   TextMapField,
 } from '../fields/index.js';
 import { PageQuery, pageOf } from '../paging/index.js';
+import { IntervalDto, type MoneyDto } from '../quantity/index.js';
 import { ReasonField, RecordedResponse } from '../recording/index.js';
 
 export class ComebackReasonResponse {
@@ -24,6 +27,26 @@ export class ComebackReasonResponse {
 
   @TextField({ description: 'The reason in words.', max: 600 })
   detail!: string;
+}
+
+export class ProposalProbabilityDto {
+  @NumberField({ description: 'That a person would confirm it.', min: 0, max: 1 })
+  value!: number;
+
+  @NestedField({ description: 'How sure that is.', type: () => IntervalDto })
+  interval!: IntervalDto;
+
+  @NumberField({ description: 'Prior mean: the likeness; judgement.', min: 0, max: 1 })
+  priorMean!: number;
+
+  @IntegerField({ description: 'Settled proposals that the prior is worth; judgement.' })
+  priorWeight!: number;
+
+  @IntegerField({ description: 'Proposals of the same ground that the shop had confirmed.' })
+  confirmed!: number;
+
+  @IntegerField({ description: 'Proposals of the same ground that the shop had refused.' })
+  refused!: number;
 }
 
 export class ComebackResponse extends RecordedResponse {
@@ -58,6 +81,14 @@ export class ComebackResponse extends RecordedResponse {
   })
   likeness!: number;
 
+  @NestedField({
+    description:
+      "Probability when it was proposed, learned from the shop's own confirmed and refused proposals; null where a person linked it.",
+    nullable: true,
+    type: () => ProposalProbabilityDto,
+  })
+  probability!: ProposalProbabilityDto | null;
+
   @IntegerField({ description: 'Whole days from the release to the complaint.' })
   daysSinceRelease!: number;
 
@@ -72,6 +103,49 @@ export class ComebackResponse extends RecordedResponse {
 
   @TextField({ description: 'Remark.', nullable: true, max: 500 })
   note!: string | null;
+}
+
+export class ComebackCostDto {
+  @MoneyField({ description: "Minutes of the repeat at the shop's full rate." })
+  labour!: MoneyDto;
+
+  @MoneyField({ description: 'Parts used in the repeat.' })
+  parts!: MoneyDto;
+
+  @MoneyField({ description: 'Taking in, apologising, looking again.' })
+  handling!: MoneyDto;
+
+  @MoneyField({ description: 'All three.' })
+  total!: MoneyDto;
+
+  @IntegerField({ description: 'Lines without minutes or price, or in another currency: left out.' })
+  gaps!: number;
+}
+
+/** One comeback with what it counts for and what it cost. */
+export class ComebackDetailResponse extends ComebackResponse {
+  @ListField({
+    description: 'First jobs of the chain that it counts for; none while it does not count.',
+    max: 100,
+    ids: true,
+  })
+  originalJobIds!: string[];
+
+  @IdField({ description: 'Job that took the complaint in; null: none yet.', nullable: true })
+  repeatJobId!: string | null;
+
+  @NestedField({
+    description:
+      'Cost at the full door rate; null where it does not count (not confirmed, outside the window) and for users of a customer.',
+    nullable: true,
+    type: () => ComebackCostDto,
+  })
+  cost!: ComebackCostDto | null;
+}
+
+export class ComebackRevisionsResponse {
+  @ListField({ description: 'Every word on it, the oldest first.', max: 10000, type: () => ComebackResponse })
+  items!: ComebackResponse[];
 }
 
 export class ComebackPage extends pageOf(() => ComebackResponse) {}

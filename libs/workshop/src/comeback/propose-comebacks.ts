@@ -1,8 +1,20 @@
 import { symptoms } from '@endfloat/catalogue';
-import { proposeComebacks, type ConfirmedComeback, type ReleasedJob } from '@endfloat/reliability';
+import {
+  comebackProbability,
+  proposalGrounds,
+  proposeComebacks,
+  type ComebackProposal,
+  type ConfirmedComeback,
+  type ReleasedJob,
+} from '@endfloat/reliability';
 import type { IdSource } from '../ports/id-source.port.js';
 import type { Recorded, Stamp } from '../ports/record-store.port.js';
-import type { Comeback, ComebackIdentity, Complaint } from '../ports/records/jobs.records.js';
+import type {
+  Comeback,
+  ComebackIdentity,
+  Complaint,
+  ProposalProbability,
+} from '../ports/records/jobs.records.js';
 import type { OfVehicle } from '../ports/records/vehicles.records.js';
 import type { ShopTransaction } from '../ports/unit-of-work.port.js';
 
@@ -40,7 +52,9 @@ export async function proposeComebacksFor(
     { familyOf, confirmed: await confirmedComebacks(tx, vehicleId) },
   );
   const made: ComebackRecord[] = [];
-  for (const { jobId, reasons, daysSinceRelease, kmSinceRelease, insideWindow, likeness } of proposals) {
+  for (const proposal of proposals) {
+    const { jobId, reasons, daysSinceRelease, kmSinceRelease, insideWindow, likeness } = proposal;
+    const ground = groundOf(proposal);
     const content: Comeback = {
       state: 'proposed',
       attribution: null,
@@ -50,6 +64,8 @@ export async function proposeComebacksFor(
       kmSinceRelease,
       insideWindow,
       note: null,
+      ground,
+      probability: await probabilityOf(tx, likeness, ground),
     };
     const id = ids.next();
     if ((await tx.comebacks.add(id, { complaintId: complaint.id, jobId }, content, stamp)) === 'added') {
@@ -58,6 +74,34 @@ export async function proposeComebacksFor(
     }
   }
   return made;
+}
+
+/** The strongest reason of a proposal and its side of the window. */
+function groundOf({ reasons, insideWindow }: ComebackProposal): string {
+  const strongest = proposalGrounds.find((ground) => reasons.some(({ code }) => code === ground));
+  return `${strongest ?? 'other'}/${insideWindow ? 'inside' : 'outside'}`;
+}
+
+/** How likely a person confirms it, learned from what was said of the shop's own proposals like it. */
+async function probabilityOf(
+  tx: ShopTransaction,
+  likeness: number,
+  ground: string,
+): Promise<ProposalProbability> {
+  const { value, interval, confidence, prior, confirmed, refused } = comebackProbability(
+    likeness,
+    await tx.settledJobs.settledProposals(ground),
+  );
+  return {
+    value: value.toFixed(6),
+    lower: interval.lower.toFixed(6),
+    upper: interval.upper.toFixed(6),
+    confidence: String(confidence),
+    priorMean: prior.mean.toFixed(6),
+    priorWeight: prior.weight,
+    confirmed,
+    refused,
+  };
 }
 
 /** Released jobs of a vehicle as the comparison sees them. */

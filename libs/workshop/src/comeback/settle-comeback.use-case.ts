@@ -5,7 +5,7 @@ import type { IdSource } from '../ports/id-source.port.js';
 import type { ListPage, ListPosition } from '../ports/record-store.port.js';
 import type { Comeback, ComebackIdentity, ComebackState } from '../ports/records/jobs.records.js';
 import type { Caller } from '../ports/roles.js';
-import type { UnitOfWork } from '../ports/unit-of-work.port.js';
+import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { addRecord, type AddedRecord } from '../recording/add-record.js';
 import { correctRecord, type ExpectedRevision } from '../recording/correct-record.js';
 import { referencedRecord } from '../recording/required-record.js';
@@ -109,16 +109,29 @@ export class LinkComebackUseCase {
         kmSinceRelease: window.kmSinceRelease,
         insideWindow: window.state === 'running',
         note: command.note,
+        ground: null,
+        probability: null,
       };
       const identity = { complaintId: command.complaintId, jobId: command.jobId };
-      return addRecord(
-        tx.comebacks,
-        'comeback',
-        { id: command.id ?? this.ids.next(), identity, content },
-        stamp,
-      );
+      const id = command.id ?? this.ids.next();
+      // Two who link at once take turns, so that the second is told of the first.
+      await tx.takeTurn(`comeback/${command.complaintId}/${command.jobId}`);
+      await refuseSecondLink(tx, identity, id);
+      return addRecord(tx.comebacks, 'comeback', { id, identity, content }, stamp);
     });
   }
+}
+
+/** A complaint and a job are linked once: by rule or by a person. What is to be said on it is said on that link. */
+async function refuseSecondLink(tx: ShopTransaction, identity: ComebackIdentity, id: string): Promise<void> {
+  const [link] = await tx.comebacks.all({ complaintId: identity.complaintId, jobId: identity.jobId });
+  if (link === undefined || link.id === id) return;
+  const { state } = link.content;
+  throw new DomainError(
+    'record.wrongState',
+    `This complaint and this job are linked already, by comeback ${link.id}, which is ${state}. Say there what is to be said: POST /v1/comebacks/${link.id}/corrections confirms, refuses or attributes it.`,
+    [{ pointer: '/jobId', rule: 'linkedOnce', detail: `linked by comeback ${link.id}, ${state}` }],
+  );
 }
 
 export class ListComebacksUseCase {

@@ -1,10 +1,10 @@
 import { currencyExponent, parseMoney } from '@endfloat/metrology';
-import { invalidInput } from '../errors/domain.errors.js';
+import { DomainError, invalidInput } from '../errors/domain.errors.js';
 import type { Clock } from '../ports/clock.port.js';
-import type { Recorded } from '../ports/record-store.port.js';
+import type { ListPosition, Recorded } from '../ports/record-store.port.js';
 import type { NoReferences, ShopSettings } from '../ports/records/shop.records.js';
 import type { Caller } from '../ports/roles.js';
-import type { UnitOfWork } from '../ports/unit-of-work.port.js';
+import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { changesNothing, correctRecord, type ExpectedRevision } from '../recording/correct-record.js';
 import { requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
@@ -40,6 +40,8 @@ export class ChangeSettingsUseCase {
       refuseWrongMoney(settings);
       refuseUnknownTimeZone(settings);
       if (changesNothing(current, change.expected, settings)) return current;
+      if (settings.currency !== current.content.currency)
+        await refuseOtherCurrency(tx, current.content.currency);
       return correctRecord(
         tx.settings,
         'settings',
@@ -79,4 +81,43 @@ function refuseWrongMoney(settings: ShopSettings): void {
       );
     }
   }
+}
+
+/** Every amount is text in the currency of the shop: another currency would change what was recorded. */
+async function refuseOtherCurrency(tx: ShopTransaction, currency: string): Promise<void> {
+  const recorded = await recordedAmount(tx);
+  if (recorded === undefined) return;
+  throw new DomainError(
+    'record.wrongState',
+    `Amounts in ${currency} are recorded (${recorded}), and another currency would make something else of them. The currency is chosen before the first amount; open another shop for another currency.`,
+    [{ pointer: '/currency', rule: 'fixed', detail: `${currency} is in use: ${recorded}` }],
+  );
+}
+
+/** Some amount of the shop beside its settings; undefined where there is none. */
+async function recordedAmount(tx: ShopTransaction): Promise<string | undefined> {
+  const one = { limit: 1 };
+  if ((await tx.estimates.list(one)).items.length > 0) return 'an estimate';
+  if ((await tx.offers.list(one)).items.length > 0) return 'an offer';
+  if ((await tx.assessments.list(one)).items.length > 0) return 'an assessment';
+  if ((await tx.comebacks.list({ ...one, where: { state: 'confirmed' } })).items.length > 0)
+    return 'the cost of a comeback';
+  if ((await tx.stockMoves.list(one)).items.length > 0) return 'a stock move';
+  if ((await tx.cores.list(one)).items.length > 0) return 'the deposit of a core';
+  if ((await tx.warrantyClaims.list(one)).items.length > 0) return 'a warranty claim';
+  const customers = await tx.customers.all({});
+  if (customers.some(({ content }) => content.downtimeCostPerDay !== null))
+    return "a customer's cost of a day off the road";
+  return (await hasPricedPart(tx)) ? 'the price of a part used' : undefined;
+}
+
+/** Pages through the work lines until one has a priced part. */
+async function hasPricedPart(tx: ShopTransaction): Promise<boolean> {
+  let after: ListPosition | undefined;
+  do {
+    const page = await tx.workLines.list({ limit: 500, after });
+    if (page.items.some(({ content }) => (content.part?.price ?? null) !== null)) return true;
+    after = page.next;
+  } while (after !== undefined);
+  return false;
 }

@@ -1,5 +1,12 @@
-import type { ComebackResponse } from '@endfloat/contracts';
-import { symptomNames, type ComebackReason, type ComebackRecord } from '@endfloat/workshop';
+import type { ComebackDetailResponse, ComebackResponse } from '@endfloat/contracts';
+import { parseMoney } from '@endfloat/metrology';
+import {
+  symptomNames,
+  type ComebackReason,
+  type ComebackRecord,
+  type ComebackView,
+  type ProposalProbability,
+} from '@endfloat/workshop';
 import { presentRecorded } from '../../http/answers/recorded.presenter.js';
 
 /** Why a link is proposed, in words the desk can read to a customer. */
@@ -33,6 +40,7 @@ function presentReason({ code, values }: ComebackReason): ComebackResponse['reas
 export function presentComeback(record: ComebackRecord): ComebackResponse {
   const { state, attribution, reasons, likeness, daysSinceRelease, kmSinceRelease, insideWindow, note } =
     record.content;
+  const { probability = null } = record.content;
   return {
     ...presentRecorded(record),
     complaintId: record.identity.complaintId,
@@ -41,9 +49,50 @@ export function presentComeback(record: ComebackRecord): ComebackResponse {
     attribution,
     reasons: reasons.map(presentReason),
     likeness: Number(likeness),
+    probability: probability === null ? null : presentProbability(probability),
     daysSinceRelease,
     kmSinceRelease,
     insideWindow,
     note,
+  };
+}
+
+function presentProbability(probability: ProposalProbability): NonNullable<ComebackResponse['probability']> {
+  const { value, lower, upper, confidence, priorMean, priorWeight, confirmed, refused } = probability;
+  return {
+    value: Number(value),
+    interval: {
+      low: Number(lower),
+      high: Number(upper),
+      level: Number(confidence),
+      method: 'betaPosterior',
+    },
+    priorMean: Number(priorMean),
+    priorWeight,
+    confirmed,
+    refused,
+  };
+}
+
+export function presentComebackDetail(view: ComebackView, withCost: boolean): ComebackDetailResponse {
+  const { record, originalJobIds, repeatJobId, cost, currency } = view;
+  const amount = (text: string) => {
+    const parsed = parseMoney(text, currency);
+    return parsed.kind === 'money' ? { ...parsed.money } : { amount: text, currency };
+  };
+  return {
+    ...presentComeback(record),
+    originalJobIds: [...originalJobIds],
+    repeatJobId,
+    cost:
+      cost === null || !withCost
+        ? null
+        : {
+            labour: amount(cost.labour),
+            parts: amount(cost.parts),
+            handling: amount(cost.handling),
+            total: amount(cost.total),
+            gaps: cost.gaps,
+          },
   };
 }

@@ -1,8 +1,11 @@
 import { Body, Controller, Get, Param, Post, Query } from '@nestjs/common';
 import {
+  AsOfQuery,
+  ComebackDetailResponse,
   ComebackPage,
   ComebackPath,
   ComebackResponse,
+  ComebackRevisionsResponse,
   LinkComebackRequest,
   ListComebacksQuery,
   SettleComebackRequest,
@@ -11,6 +14,7 @@ import {
   LinkComebackUseCase,
   ListComebacksUseCase,
   SettleComebackUseCase,
+  ShowComebackUseCase,
   type Caller,
 } from '@endfloat/workshop';
 import {
@@ -22,7 +26,7 @@ import {
   Pager,
   type ExpectedVersion,
 } from '../../http/index.js';
-import { presentComeback } from './comeback.presenter.js';
+import { presentComeback, presentComebackDetail } from './comeback.presenter.js';
 
 @Controller('v1/comebacks')
 export class ComebacksController {
@@ -31,6 +35,7 @@ export class ComebacksController {
     private readonly link: LinkComebackUseCase,
     private readonly settle: SettleComebackUseCase,
     private readonly list: ListComebacksUseCase,
+    private readonly show: ShowComebackUseCase,
   ) {}
 
   @Get()
@@ -56,7 +61,7 @@ export class ComebacksController {
   @Allow('owner', 'desk')
   @Answer(ComebackResponse, {
     created: true,
-    location: ({ complaintId }: ComebackResponse) => `/v1/complaints/${complaintId}`,
+    location: ({ id }: ComebackResponse) => `/v1/comebacks/${id}`,
     summary: 'Link a complaint to an earlier job that no rule proposed',
   })
   async createComeback(
@@ -68,11 +73,33 @@ export class ComebacksController {
     return created ? presentComeback(record) : alreadyThere(presentComeback(record));
   }
 
+  @Get(':comebackId')
+  @Allow('owner', 'desk', 'technician', 'fleetManager', 'auditor')
+  @Answer(ComebackDetailResponse, { summary: 'Show a comeback: what it counts for and what it cost' })
+  async getComeback(
+    @CurrentCaller() caller: Caller,
+    @Param() { comebackId }: ComebackPath,
+    @Query() { asOf }: AsOfQuery,
+  ): Promise<ComebackDetailResponse> {
+    const view = await this.show.execute(caller, comebackId, asOf);
+    return presentComebackDetail(view, caller.customerId === undefined);
+  }
+
+  @Get(':comebackId/revisions')
+  @Allow('owner', 'desk', 'technician', 'fleetManager', 'auditor')
+  @Answer(ComebackRevisionsResponse, { summary: 'List every word on a comeback, the oldest first' })
+  async listComebackRevisions(
+    @CurrentCaller() caller: Caller,
+    @Param() { comebackId }: ComebackPath,
+  ): Promise<ComebackRevisionsResponse> {
+    return { items: (await this.show.revisions(caller, comebackId)).map(presentComeback) };
+  }
+
   @Post(':comebackId/corrections')
   @Allow('owner', 'desk')
   @Answer(ComebackResponse, {
     created: true,
-    location: ({ complaintId }: ComebackResponse) => `/v1/complaints/${complaintId}`,
+    location: ({ id }: ComebackResponse) => `/v1/comebacks/${id}`,
     summary: 'Confirm, refuse or attribute a comeback; earlier words on it stay readable',
   })
   async correctComeback(

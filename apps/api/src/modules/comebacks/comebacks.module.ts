@@ -5,6 +5,7 @@ import {
   LinkComebackUseCase,
   ListComebacksUseCase,
   SettleComebackUseCase,
+  ShowComebackUseCase,
   UnitOfWork,
 } from '@endfloat/workshop';
 import { useCase } from '../../http/index.js';
@@ -16,6 +17,7 @@ import { ComebacksController } from './comebacks.controller.js';
     useCase(LinkComebackUseCase, UnitOfWork, Clock, IdSource),
     useCase(SettleComebackUseCase, UnitOfWork, Clock),
     useCase(ListComebacksUseCase, UnitOfWork, Clock),
+    useCase(ShowComebackUseCase, UnitOfWork, Clock),
   ],
 })
 export class ComebacksModule {}

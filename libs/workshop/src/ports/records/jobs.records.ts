@@ -216,4 +216,21 @@ export interface Comeback {
   readonly kmSinceRelease: string | null;
   readonly insideWindow: boolean;
   readonly note: string | null;
+  /** what a proposal rests on, and on which side of the window: proposals like it are counted by this */
+  readonly ground?: string | null;
+  /** that a person would confirm it, by what was known when it was proposed; null: linked by a person */
+  readonly probability?: ProposalProbability | null;
+}
+
+/** Shares as decimal text. */
+export interface ProposalProbability {
+  readonly value: string;
+  readonly lower: string;
+  readonly upper: string;
+  readonly confidence: string;
+  readonly priorMean: string;
+  readonly priorWeight: number;
+  /** proposals like it that persons had settled */
+  readonly confirmed: number;
+  readonly refused: number;
 }
