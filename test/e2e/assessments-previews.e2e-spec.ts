@@ -135,11 +135,16 @@ describe('assessment previews', () => {
   });
 
   it('JOB rule 9: an undecided reading alone is no reason to replace: further readings come first, once offered cost may decide', async () => {
-    const undecided = { inspections: [{ ...worn.inspections[0], values: ['0.16'] }] };
+    // A minute of measuring: worth it as soon as it may change the choice.
+    const quick = { ...worn.furtherReadings, minutes: 1 };
+    const undecided = {
+      inspections: [{ ...worn.inspections[0], values: ['0.16'] }],
+      furtherReadings: quick,
+    };
     const { body } = await preview(undecided);
     expect(body.recommendation).toMatchObject({ kind: 'measureFirst', readings: 3 });
     expect(body.furtherReadings.kind).toBe('worthIt');
-    const wereOffered = { furtherReadings: { ...worn.furtherReadings, wereOffered: true } };
+    const wereOffered = { furtherReadings: { ...quick, wereOffered: true } };
     const offered = await preview({ ...undecided, ...wereOffered });
     expect(['recommended', 'closeCall']).toContain(offered.body.recommendation.kind);
     const settled = await preview({ inspections: [{ ...worn.inspections[0], values: ['0.30', '0.31'] }] });

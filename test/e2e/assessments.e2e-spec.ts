@@ -130,14 +130,16 @@ describe('assessments from the records of the shop', () => {
       instrumentId: story.dialId,
     });
     await story.read(inspectionId, [...freeLinkage('2026-03-02T09:10:00Z'), play('0.16')]);
-    const first = await story.assess(vehicleId, jobId);
+    // Where an hour of measuring costs little, three more readings are worth it.
+    const cheap = { labourPerHour: eur('10.00') };
+    const first = await story.assess(vehicleId, jobId, cheap);
     expect(codesOf(first.body.guards)).toContain('undecidedReadingAlone');
     expect(first.body.recommendation).toMatchObject({ kind: 'measureFirst', readings: 3 });
     expect(first.body.furtherReadings.kind).toBe('worthIt');
-    const declined = await story.assess(vehicleId, jobId, { furtherReadingsDeclined: true });
+    const declined = await story.assess(vehicleId, jobId, { ...cheap, furtherReadingsDeclined: true });
     expect(declined.body.recommendation.kind).not.toBe('measureFirst');
     await story.read(inspectionId, [play('0.17'), play('0.18')]);
-    const second = await story.assess(vehicleId, jobId);
+    const second = await story.assess(vehicleId, jobId, cheap);
     expect(second.body.observations.readings).toBe(3);
     expect(second.body.recommendation.kind).not.toBe('measureFirst');
   });
@@ -295,7 +297,7 @@ describe('assessments from the records of the shop', () => {
     expect([nowhere.status, nowhere.body.errors[0].pointer]).toEqual([422, '/position']);
   });
 
-  it("JOB rule 16: a fleet manager sees their own van's assessments, and no other's", async () => {
+  it("JOB rule 16: a fleet manager sees what was recommended for their own van, never another's, and never what it costs the shop", async () => {
     const fleet = await story.post('/v1/customers', {
       kind: 'fleetOperator',
       contact: { name: 'Sallow Couriers' },
@@ -305,12 +307,21 @@ describe('assessments from the records of the shop', () => {
     const manager = await story.shop.user(['fleetManager'], fleet.body.id);
     const own = await story.assess(await story.newVan(fleet.body.id), null);
     const foreign = await story.assess(await story.newVan(), null);
-    const list = await api.call('GET', '/v1/assessments', { as: manager });
+    const list = await api.call('GET', '/v1/assessment-summaries', { as: manager });
     expect(list.body.items.map(({ id }: { id: string }) => id)).toEqual([own.body.id]);
-    expect((await api.call('GET', `/v1/assessments/${own.body.id}`, { as: manager })).status).toBe(200);
-    expect((await api.call('GET', `/v1/assessments/${foreign.body.id}`, { as: manager })).status).toBe(404);
-    const replay = await api.call('POST', `/v1/assessments/${foreign.body.id}/replays`, { as: manager });
-    expect(replay.status).toBe(404);
+    const one = await api.call('GET', `/v1/assessment-summaries/${own.body.id}`, { as: manager });
+    expect(one.status).toBe(200);
+    expect(one.body.recommendation).toEqual(own.body.recommendation);
+    expect(one.body.caution).toBe(own.body.caution);
+    const text = JSON.stringify(one.body);
+    expect(text).not.toMatch(/EUR|Birchmoor|Harrowgate|expectedCost|offerId/);
+    expect(one.body.reasons.length).toBeLessThan(own.body.reasons.length);
+    const other = await api.call('GET', `/v1/assessment-summaries/${foreign.body.id}`, { as: manager });
+    expect(other.status).toBe(404);
+    for (const path of ['', `/${own.body.id}`])
+      expect((await api.call('GET', `/v1/assessments${path}`, { as: manager })).status).toBe(403);
+    const replay = await api.call('POST', `/v1/assessments/${own.body.id}/replays`, { as: manager });
+    expect(replay.status).toBe(403);
   });
 
   it('lists by vehicle and by job', async () => {

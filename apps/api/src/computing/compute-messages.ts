@@ -16,6 +16,8 @@ export interface ThrownAsData {
 
 /** What comes back. */
 export type ComputeAnswer =
+  /** everything is loaded; from now on it is computing that takes time */
+  | { readonly kind: 'ready' }
   | { readonly kind: 'computed'; readonly value: unknown }
   | { readonly kind: 'thrown'; readonly thrown: ThrownAsData };
 

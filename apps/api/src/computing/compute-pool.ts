@@ -7,7 +7,7 @@ export interface ComputePoolSettings {
   readonly threads: number;
   /** most computations waiting for a thread */
   readonly mostWaiting: number;
-  /** milliseconds a computation may take once it has begun */
+  /** milliseconds a computation may take once it has begun; a thread may take six times as long to load */
   readonly timeLimit: number;
   /** further options of Node for the threads, e.g. to run the source as it stands */
   readonly execArgv?: readonly string[];
@@ -37,6 +37,7 @@ interface Thread {
   readonly worker: Worker;
   job: Job | null;
   timer: NodeJS.Timeout | undefined;
+  isReady: boolean;
 }
 
 /**
@@ -92,8 +93,13 @@ export class ComputePool extends Computing {
     const entry = new URL(`./compute-worker${own.slice(own.lastIndexOf('.'))}`, own);
     const { execArgv } = this.settings;
     const worker = new Worker(entry, execArgv === undefined ? {} : { execArgv: [...execArgv] });
-    const thread: Thread = { worker, job: null, timer: undefined };
+    const thread: Thread = { worker, job: null, timer: undefined, isReady: false };
     worker.on('message', (answer: ComputeAnswer) => {
+      if (answer.kind === 'ready') {
+        thread.isReady = true;
+        if (thread.job !== null) this.limit(thread);
+        return;
+      }
       this.finish(thread, (job) => {
         if (answer.kind === 'computed') job.resolve(answer.value);
         else job.reject(thrownAgain(answer.thrown));
@@ -112,10 +118,7 @@ export class ComputePool extends Computing {
   private begin(thread: Thread, job: Job): void {
     thread.job = job;
     thread.worker.ref();
-    thread.timer = setTimeout(() => {
-      this.drop(thread, new ComputeError('COMPUTING_TIMED_OUT'));
-      void thread.worker.terminate();
-    }, this.settings.timeLimit);
+    this.limit(thread);
     try {
       thread.worker.postMessage({ name: job.name, parts: job.parts });
     } catch (error) {
@@ -124,6 +127,18 @@ export class ComputePool extends Computing {
         each.reject(error);
       });
     }
+  }
+
+  private limit(thread: Thread): void {
+    clearTimeout(thread.timer);
+    const { timeLimit } = this.settings;
+    thread.timer = setTimeout(
+      () => {
+        this.drop(thread, new ComputeError('COMPUTING_TIMED_OUT'));
+        void thread.worker.terminate();
+      },
+      thread.isReady ? timeLimit : 6 * timeLimit,
+    );
   }
 
   private finish(thread: Thread, settle: (job: Job) => void): void {

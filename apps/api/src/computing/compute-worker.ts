@@ -12,3 +12,4 @@ parentPort?.on('message', ({ name, parts }: ComputeTask) => {
   }
   parentPort?.postMessage(answer);
 });
+parentPort?.postMessage({ kind: 'ready' } satisfies ComputeAnswer);

@@ -40,6 +40,7 @@ import {
   FurtherCheckWorthItDto,
   type FurtherCheckDto,
 } from './further-check.dto.js';
+import { PreventiveAdviceDto } from './preventive-advice.dto.js';
 
 const hash = { max: 64, pattern: '^[0-9a-f]{64}$' };
 
@@ -122,6 +123,13 @@ export class AssessmentAnswer {
     types: () => [FurtherCheckWorthItDto, FurtherCheckNotWorthItDto, FurtherCheckUnknownDto],
   })
   furtherCheck!: FurtherCheckDto | null;
+
+  @NestedField({
+    description: 'What to do ahead of the next complaint; null: nothing is recommended, or not told yet.',
+    nullable: true,
+    type: () => PreventiveAdviceDto,
+  })
+  advice!: PreventiveAdviceDto | null;
 
   @NestedField({ description: 'What is believed about the part fitted now.', type: () => PartBeliefDto })
   belief!: PartBeliefDto;

@@ -17,6 +17,7 @@ import { stampOf } from '../recording/stamp.js';
 import { referencedVehicle } from '../recording/vehicle-visibility.js';
 import { settingsOf } from '../shop/open-shop.use-case.js';
 import { buildInput, type ReadingsTaken } from './build-input.js';
+import { adviceOf } from './preventive-advice.js';
 import { furtherCheckOf } from './further-check.js';
 import { decisionNumbers } from './learning/learned-tables.use-case.js';
 import { notNegative } from './offers.use-case.js';
@@ -58,7 +59,7 @@ export class AssessUseCase {
       return { ...built, furtherCheck: await furtherCheckOf(tx, question, given) };
     });
     if ('record' in gathered) return gathered;
-    const { input, sources, fittedPart, furtherCheck } = gathered;
+    const { input, sources, fittedPart, furtherCheck, wear } = gathered;
     const text = canonicaliseAssessmentInput(input);
     const result = await compute(this.computing, 'assessRepairOrReplace', input);
     const inputHash = this.fingerprint.of(text);
@@ -70,6 +71,7 @@ export class AssessUseCase {
       result,
       sources,
       furtherCheck,
+      advice: adviceOf(result, input, wear),
     };
     const { vehicleId, jobId } = question;
     const identity = { vehicleId, jobId, fittedPartId: fittedPart?.id ?? null };

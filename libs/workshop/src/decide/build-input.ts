@@ -1,5 +1,6 @@
 import type { AssessmentInput, LearnedTables } from '@endfloat/decision';
 import type { Money } from '@endfloat/metrology';
+import type { WearTrendOutcome } from '@endfloat/wear';
 import { localDay } from '../bench/local-day.js';
 import { overdueInstrumentsOf } from '../bench/overdue-instruments.js';
 import { DomainError } from '../errors/domain.errors.js';
@@ -25,6 +26,8 @@ export interface BuiltInput {
   readonly fittedPart: Recorded<OfVehicle, FittedPart> | undefined;
   readonly input: AssessmentInput;
   readonly sources: AssessmentSources;
+  /** course of the wear, for advice beyond the decision */
+  readonly wear: { readonly trend: WearTrendOutcome; readonly points: number };
 }
 
 /** Gathers the evidence a question is about; the same records give the same input. */
@@ -81,7 +84,8 @@ export async function buildInput(
       deliveries: offers.deliveries,
     },
   };
-  return { fittedPart, input, sources };
+  const wear = { trend: findings.trend, points: findings.points };
+  return { fittedPart, input, sources, wear };
 }
 
 /** Whether further readings that an earlier assessment asked for have been taken since. */

@@ -15,7 +15,8 @@ import {
   type Money,
 } from '@endfloat/metrology';
 import { invalidInput } from '../errors/domain.errors.js';
-import type { AssessmentSources } from '../ports/records/decide.records.js';
+import type { AssessmentSources, PreventiveAdvice } from '../ports/records/decide.records.js';
+import { adviceOf } from './preventive-advice.js';
 import { wearFindings, type MeasuredSet, type ReadingDoubt } from './wear-series.js';
 
 /** As-found readings of one inspection, sent along. */
@@ -50,6 +51,7 @@ export interface PreviewedAssessment {
   /** canonical text */
   readonly input: string;
   readonly sources: AssessmentSources;
+  readonly advice: PreventiveAdvice | null;
 }
 
 /**
@@ -75,8 +77,10 @@ export function previewAssessment(command: PreviewCommand, tables: LearnedTables
   const deliveries = command.options
     .flatMap(({ offers }) => offers)
     .reduce((sum, { leadTime }) => sum + (leadTime.kind === 'toOrder' ? leadTime.delivered.length : 0), 0);
+  const result = assessRepairOrReplace(input, depth);
   return {
-    result: assessRepairOrReplace(input, depth),
+    result,
+    advice: adviceOf(result, input, findings),
     input: canonicaliseAssessmentInput(input),
     sources: {
       offersLeftOut: [],

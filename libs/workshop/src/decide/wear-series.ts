@@ -5,7 +5,7 @@ import type {
   WearNow,
   WearRate,
 } from '@endfloat/decision';
-import { wearTrend, type WearPoint } from '@endfloat/wear';
+import { wearTrend, type WearPoint, type WearTrendOutcome } from '@endfloat/wear';
 import type { WearOmission } from '../ports/records/decide.records.js';
 
 /** Doubt about readings, standard uncertainties in the characteristic's unit. */
@@ -44,6 +44,8 @@ export interface ReadingsOnOffer {
 export interface WearFindings {
   readonly wearNow: WearNow;
   readonly wearRate: WearRate;
+  /** course of the wear towards the criterion */
+  readonly trend: WearTrendOutcome;
   readonly furtherReadings: FurtherReadings;
   readonly leftOut: WearOmission | null;
   readonly readings: number;
@@ -106,17 +108,23 @@ function pointsOf(sets: readonly MeasuredSet[]): readonly WearPoint[] {
   });
 }
 
-function wearRateOf(
+function trendOf(
   points: readonly WearPoint[],
   { direction, criterionSize }: WearingCharacteristic,
-  evidence: readonly string[],
-): WearRate {
-  const trend = wearTrend({
+): WearTrendOutcome {
+  return wearTrend({
     points,
     direction: direction === 'up' ? 'rising' : 'falling',
     limit: criterionSize,
     model: null,
   });
+}
+
+function wearRateOf(
+  trend: WearTrendOutcome,
+  points: readonly WearPoint[],
+  evidence: readonly string[],
+): WearRate {
   if (trend.kind === 'insufficientData')
     return { kind: 'insufficientData', needed: trend.needed, got: trend.got };
   // The points differ by less than their doubt: one more is the least that could change that.
@@ -160,10 +168,12 @@ export function wearFindings(
 ): WearFindings {
   const latest = sets.at(-1);
   const points = pointsOf(sets);
+  const trend = trendOf(points, characteristic);
   const evidence = sets.slice(0, -1).flatMap((set) => set.evidence);
   return {
     ...wearNowOf(sets),
-    wearRate: wearRateOf(points, characteristic, evidence),
+    wearRate: wearRateOf(trend, points, evidence),
+    trend,
     furtherReadings: furtherReadingsOf(latest, offer),
     readings: sets.reduce((sum, { values }) => sum + values.length, 0),
     points: points.length,

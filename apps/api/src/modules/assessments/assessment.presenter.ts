@@ -24,6 +24,7 @@ import {
 import { presentRecorded } from '../../http/answers/recorded.presenter.js';
 import { presentOption } from './assessment-option.presenter.js';
 import { checkWorthText, moneyUnknownTexts } from './check-worth-texts.js';
+import { presentAdvice } from './preventive-advice.presenter.js';
 import { actionTexts, flipTexts, guardTexts, inWords, reasonText, sentence } from './assessment-texts.js';
 
 /** Words for the options of one assessment, by id. */
@@ -144,13 +145,23 @@ function presentFurtherCheck(check: FurtherCheck): FurtherCheckDto {
   };
 }
 
+/** What an assessment answers beside the decision. */
+type FurtherAnswers = Pick<AssessmentRecord['content'], 'furtherCheck' | 'advice'>;
+
+/** Assessments of before these were told hold no such members. */
+function furtherAnswers({ content }: AssessmentRecord): FurtherAnswers {
+  const { furtherCheck, advice }: Partial<FurtherAnswers> = content;
+  return { furtherCheck: furtherCheck ?? null, advice: advice ?? null };
+}
+
 /** The answer as it leaves: codes with their words, evidence as links, counts and the caution beside it. */
 export function presentAnswer(
   result: Assessment,
   sources: AssessmentSources,
   inputHash: string,
-  furtherCheck: FurtherCheck | null,
+  further: FurtherAnswers,
 ): AssessmentAnswer {
+  const { furtherCheck, advice } = further;
   const words = wordsOf(result);
   const { modelVersion, tablesVersion, tablesHash, seed, draws, belief } = result;
   const { observations, wearLeftOut, offersLeftOut, otherDangerousFindings } = sources;
@@ -168,6 +179,7 @@ export function presentAnswer(
     reasons: result.reasons.map((reason) => presentReason(reason, words)),
     flipPoints: result.flipPoints.map((flip) => presentFlip(flip, words)),
     furtherReadings: presentReadingsValue(result),
+    advice: advice === null ? null : presentAdvice(advice),
     furtherCheck: furtherCheck === null ? null : presentFurtherCheck(furtherCheck),
     belief: {
       wearNow: { mean, lower, upper },
@@ -188,7 +200,7 @@ export function presentAnswer(
 }
 
 export function presentAssessment(record: AssessmentRecord): AssessmentResponse {
-  const { result, sources, inputHash, question, furtherCheck } = record.content;
+  const { result, sources, inputHash, question } = record.content;
   return {
     ...presentRecorded(record),
     vehicleId: record.identity.vehicleId,
@@ -196,13 +208,12 @@ export function presentAssessment(record: AssessmentRecord): AssessmentResponse 
     fittedPartId: record.identity.fittedPartId,
     componentType: question.componentType,
     position: question.position,
-    // Assessments of before it was told hold no such member.
-    ...presentAnswer(result, sources, inputHash, furtherCheck ?? null),
+    ...presentAnswer(result, sources, inputHash, furtherAnswers(record)),
   };
 }
 
-export function presentPreview({ result, sources, inputHash }: PreviewOutcome): AssessmentAnswer {
-  return presentAnswer(result, sources, inputHash, null);
+export function presentPreview({ result, sources, inputHash, advice }: PreviewOutcome): AssessmentAnswer {
+  return presentAnswer(result, sources, inputHash, { furtherCheck: null, advice });
 }
 
 export function presentReplay(outcome: ReplayOutcome): ReplayResponse {
@@ -214,6 +225,6 @@ export function presentReplay(outcome: ReplayOutcome): ReplayResponse {
     inputHash,
     modelVersion: record.content.modelVersion,
     replayedModelVersion: replayed.modelVersion,
-    answer: presentAnswer(replayed, record.content.sources, inputHash, record.content.furtherCheck ?? null),
+    answer: presentAnswer(replayed, record.content.sources, inputHash, furtherAnswers(record)),
   };
 }

@@ -51,7 +51,7 @@ export class AssessmentsController {
   }
 
   @Get()
-  @Allow('owner', 'desk', 'technician', 'parts', 'fleetManager', 'developer', 'auditor')
+  @Allow('owner', 'desk', 'technician', 'parts', 'developer', 'auditor')
   @Answer(AssessmentPage, { summary: 'List assessments of a vehicle or for a job, newest first' })
   async listAssessments(
     @CurrentCaller() caller: Caller,
@@ -76,7 +76,7 @@ export class AssessmentsController {
   }
 
   @Get(':assessmentId')
-  @Allow('owner', 'desk', 'technician', 'parts', 'fleetManager', 'developer', 'auditor')
+  @Allow('owner', 'desk', 'technician', 'parts', 'developer', 'auditor')
   @Answer(AssessmentResponse, { summary: 'Show an assessment as it was made' })
   async getAssessment(
     @CurrentCaller() caller: Caller,
@@ -87,7 +87,7 @@ export class AssessmentsController {
   }
 
   @Post(':assessmentId/replays')
-  @Allow('owner', 'desk', 'technician', 'parts', 'fleetManager', 'developer', 'auditor')
+  @Allow('owner', 'desk', 'technician', 'parts', 'developer', 'auditor')
   @Answer(ReplayResponse, {
     summary: 'Run an assessment again from its stored inputs and say whether every digit is equal',
   })

@@ -13,10 +13,11 @@ import {
 } from '@endfloat/workshop';
 import { useCase } from '../../http/index.js';
 import { AssessmentsController } from './assessments.controller.js';
+import { AssessmentSummariesController } from './assessment-summaries.controller.js';
 import { ExpectedCostsController } from './expected-costs.controller.js';
 
 @Module({
-  controllers: [AssessmentsController, ExpectedCostsController],
+  controllers: [AssessmentsController, AssessmentSummariesController, ExpectedCostsController],
   providers: [
     useCase(AssessUseCase, UnitOfWork, Clock, IdSource, Fingerprint, Computing),
     useCase(ShowAssessmentsUseCase, UnitOfWork, Clock),

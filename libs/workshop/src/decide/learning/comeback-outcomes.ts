@@ -113,6 +113,14 @@ function strongestOf(repairs: readonly RepairDone[]): DoneAction | 'conditionUnk
   return repairs.some(({ action }) => adjusting.has(action)) ? { action: 'adjust', condition: null } : null;
 }
 
+/** What was done on the component of an assessment; null where nothing is recorded and nobody chose to leave it. */
+export function doneActionAt(job: ReleasedJobHistory, assessed: AssessedRepair): OptionAction | null {
+  const { componentType, position } = assessed.question;
+  const done = strongestOf(job.repairs.filter((each) => isAt({ componentType, position, assessed }, each)));
+  if (done === 'conditionUnknown') return null;
+  return (done ?? leftAsItWas(assessed))?.action ?? null;
+}
+
 /** Nothing was done on purpose: only where somebody chose that. */
 function leftAsItWas(assessed: AssessedRepair | null): DoneAction | null {
   return assessed?.chosen === 'leave' ? { action: 'leave', condition: null } : null;

@@ -108,6 +108,31 @@ export type FurtherCheck =
     }
   | { readonly kind: 'cannotBeSaid'; readonly why: MoneyUnknownReason };
 
+/** What to do ahead of the next complaint. */
+export const adviceKinds = [
+  'leaveUntilRecheck',
+  'recheckAtNextVisit',
+  'recheckSoon',
+  'replaceAtNextVisit',
+  'renewNow',
+  'notEnoughKnown',
+] as const;
+export type AdviceKind = (typeof adviceKinds)[number];
+
+export interface PreventiveAdvice {
+  readonly kind: AdviceKind;
+  /** further km until then; null where it has no distance */
+  readonly withinKm: number | null;
+  /** chance of having reached the criterion by then; for a renewal, of being beyond it now */
+  readonly chance: number | null;
+  /** the option that renews the part; null where it stays in */
+  readonly optionId: string | null;
+  /** inspections needed to say more; null where enough is known */
+  readonly needed: number | null;
+  /** inspections it rests on */
+  readonly got: number;
+}
+
 /** Question, canonical input text with its hash, and the result: enough to replay it anywhere. */
 export interface Assessment {
   readonly modelVersion: string;
@@ -120,6 +145,8 @@ export interface Assessment {
   readonly sources: AssessmentSources;
   /** null in assessments of before it was told */
   readonly furtherCheck: FurtherCheck | null;
+  /** null in assessments of before it was given, and where nothing is recommended */
+  readonly advice: PreventiveAdvice | null;
 }
 
 export interface OfAssessment {

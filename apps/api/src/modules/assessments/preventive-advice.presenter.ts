@@ -1,0 +1,31 @@
+import type { PreventiveAdviceDto } from '@endfloat/contracts';
+import type { PreventiveAdvice } from '@endfloat/workshop';
+
+const method =
+  'Chance of having reached the criterion along the wear trend of this part; looked at again at 10 %, replaced ahead at 50 % by the next visit (both judgement).';
+
+/** Advice ahead of the next complaint, with the same in words. */
+export function presentAdvice(advice: PreventiveAdvice): PreventiveAdviceDto {
+  const { kind, withinKm, chance, optionId, needed, got } = advice;
+  return { kind, withinKm, chance, optionId, needed, got, method, detail: inWords(advice) };
+}
+
+function inWords({ kind, withinKm, chance, needed, got }: PreventiveAdvice): string {
+  const percent = chance === null ? '-' : `${String(Math.round(chance * 100))} %`;
+  const km = `${String(withinKm)} km`;
+  const visit = withinKm === null ? 'the next planned visit' : `the next planned visit, in ${km}`;
+  switch (kind) {
+    case 'leaveUntilRecheck':
+      return `The part may stay in. Measure it again within ${km}: by then the chance that it has reached the criterion is ${percent}.`;
+    case 'recheckAtNextVisit':
+      return `The part may stay in until ${visit}; measure it again then. By then the chance that it has reached the criterion is ${percent}.`;
+    case 'recheckSoon':
+      return `The part may have reached the criterion already or will soon: measure it again within ${km}, and earlier if anything changes.`;
+    case 'replaceAtNextVisit':
+      return `Order the part ahead and renew it at ${visit}: the chance that it has reached the criterion is ${percent}.`;
+    case 'renewNow':
+      return 'Renew the part at this visit.';
+    case 'notEnoughKnown':
+      return `How fast it wears is not known yet: ${String(got)} of ${String(needed)} inspections. Measure it again at the next visit.`;
+  }
+}

@@ -1,0 +1,1 @@
+export * from './back-test.dto.js';

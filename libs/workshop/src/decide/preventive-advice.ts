@@ -1,0 +1,88 @@
+import type { Assessment, AssessmentInput } from '@endfloat/decision';
+import { probabilityOfReaching, type WearTrendOutcome } from '@endfloat/wear';
+import type { PreventiveAdvice } from '../ports/records/decide.records.js';
+
+/** Chance of having reached the criterion at which one looks again, and at which one replaces ahead; JUDGEMENT. */
+export const adviceThresholds = { recheck: 0.1, replace: 0.5 } as const;
+
+/** Re-checks are named in steps of 500 km: no odometer entry in a diary is finer. */
+const stepKm = 500;
+
+/** What there is to advise from. */
+export interface AdviceSources {
+  readonly trend: WearTrendOutcome;
+  readonly points: number;
+  readonly planningDistanceKm: number;
+  /** distance to the next planned visit; null: none is planned */
+  readonly serviceIntervalKm: number | null;
+}
+
+/**
+ * Farthest distance at which the chance of having reached the limit is still no more than the threshold, in whole steps.
+ *
+ * @param chanceWithin chance of having reached it within a distance; never falls with distance
+ * @param farthestKm   where to stop looking
+ * @returns km, 0 where even the first step is too far
+ */
+export function recheckDistance(chanceWithin: (km: number) => number, farthestKm: number): number {
+  let low = 0;
+  let high = Math.floor(farthestKm / stepKm);
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2);
+    if (chanceWithin(middle * stepKm) <= adviceThresholds.recheck) low = middle;
+    else high = middle - 1;
+  }
+  return low * stepKm;
+}
+
+/**
+ * What to do ahead of the next complaint with a part that works for now, from its wear alone.
+ *
+ * @param sources trend of the part and the distances planned
+ * @returns when to look again, or to replace ahead; or how many inspections are still needed to say
+ */
+export function adviceByWear(sources: AdviceSources): PreventiveAdvice {
+  const { trend, points, planningDistanceKm, serviceIntervalKm } = sources;
+  if (trend.kind !== 'estimated') {
+    const needed = trend.kind === 'insufficientData' ? trend.needed : points + 1;
+    return { kind: 'notEnoughKnown', withinKm: null, chance: null, optionId: null, needed, got: points };
+  }
+  const chanceWithin = (km: number): number => probabilityOfReaching(trend, { kind: 'distance', km });
+  const known = { optionId: null, needed: null, got: points };
+  const atVisit = serviceIntervalKm === null ? null : chanceWithin(serviceIntervalKm);
+  if (atVisit !== null && atVisit >= adviceThresholds.replace)
+    return { kind: 'replaceAtNextVisit', withinKm: serviceIntervalKm, chance: rounded(atVisit), ...known };
+  const km = recheckDistance(chanceWithin, planningDistanceKm);
+  if (serviceIntervalKm !== null && (km <= serviceIntervalKm || km === 0))
+    return { kind: 'recheckAtNextVisit', withinKm: serviceIntervalKm, chance: rounded(atVisit!), ...known };
+  if (km === 0)
+    return { kind: 'recheckSoon', withinKm: stepKm, chance: rounded(chanceWithin(stepKm)), ...known };
+  return { kind: 'leaveUntilRecheck', withinKm: km, chance: rounded(chanceWithin(km)), ...known };
+}
+
+const rounded = (chance: number): number => Math.round(chance * 1e4) / 1e4;
+
+/**
+ * Advice that goes with an assessment: what the assessment recommends comes first, and where it leaves the worn part in,
+ * when to look at it again.
+ */
+export function adviceOf(
+  result: Assessment,
+  input: AssessmentInput,
+  wear: { readonly trend: WearTrendOutcome; readonly points: number },
+): PreventiveAdvice | null {
+  const { recommendation } = result;
+  if (recommendation.kind === 'none') return null;
+  const optionId =
+    recommendation.kind === 'closeCall' ? (recommendation.optionIds[0] ?? null) : recommendation.optionId;
+  const option = result.options.find((each) => each.optionId === optionId);
+  if (option === undefined) return null;
+  const { planningDistanceKm, serviceIntervalKm } = input;
+  if (option.action === 'leave' || option.action === 'adjust')
+    return adviceByWear({ ...wear, planningDistanceKm, serviceIntervalKm });
+  const chance = rounded(result.belief.probabilityBeyondCriterion);
+  const isWorkingStill = input.occasion === 'serviceVisit' && chance < adviceThresholds.replace;
+  const kind = isWorkingStill ? 'replaceAtNextVisit' : 'renewNow';
+  const withinKm = isWorkingStill ? serviceIntervalKm : null;
+  return { kind, withinKm, chance, optionId, needed: null, got: wear.points };
+}
