@@ -108,6 +108,15 @@ export async function openFullShop(api: TestApi, mark: string): Promise<FullShop
   });
   ids['deliveryId'] = (await made(`/v1/offers/${ids['offerId']}/deliveries`, bodies['createDelivery']())).id;
 
+  bodies['createWebhookEndpoint'] = () => ({
+    id: newId(),
+    url: 'https://hooks.example.com/workshop',
+    description: `${mark} hook`,
+    eventTypes: null,
+  });
+  ids['endpointId'] = (await made('/v1/webhook-endpoints', bodies['createWebhookEndpoint']())).id;
+  bodies['updateWebhookEndpoint'] = () => ({ description: `${mark} hook`, state: 'active' });
+
   bodies['createVehicle'] = () => ({
     customerId: ids['customerId'],
     ownedFrom: ago(1000),

@@ -55,6 +55,67 @@ describe('bytes and syntax', () => {
     expect(answered).toMatch(/connection: close/i);
   });
 
+  describe('before a request is looked at', () => {
+    const asking = (lines: readonly string[], body = ''): string => `${lines.join('\r\n')}\r\n\r\n${body}`;
+    const bearer = (): string => `Authorization: ${trial.owner.authorization}`;
+
+    it('a request without Host is 400 as a problem, also without a credential; HTTP/1.0 needs none', async () => {
+      for (const more of [[], [bearer()]]) {
+        const answer = rawProblem(
+          await raw(asking([`GET ${things} HTTP/1.1`, 'Connection: close', ...more])),
+        );
+        expect([answer.status, answer.problem.type]).toEqual([400, '/problems/malformed-request']);
+      }
+      const old = await raw(asking([`GET ${things} HTTP/1.0`, bearer()]));
+      expect(old).toMatch(/^HTTP\/1\.1 200 /);
+    });
+
+    it('two Host fields are 400, equal or not', async () => {
+      for (const other of ['a', 'b', 'inside.example']) {
+        const lines = [`GET ${things} HTTP/1.1`, 'Host: a', `host: ${other}`, bearer(), 'Connection: close'];
+        const answer = rawProblem(await raw(asking(lines)));
+        expect([other, answer.status, answer.problem.type]).toEqual([
+          other,
+          400,
+          '/problems/malformed-request',
+        ]);
+      }
+    });
+
+    it('an expectation that nobody meets is 417 as a problem, and 100-continue is met', async () => {
+      const head = (expect: string): string[] => [
+        `POST ${things} HTTP/1.1`,
+        'Host: a',
+        bearer(),
+        'Content-Type: application/json',
+        'Content-Length: 2',
+        `Expect: ${expect}`,
+        'Connection: close',
+      ];
+      const refused = rawProblem(await raw(asking(head('200-ok'), '{}')));
+      expect([refused.status, refused.problem.type]).toEqual([417, '/problems/expectation-failed']);
+      const met = await raw(asking(head('100-continue'), '{}'));
+      expect(met).toMatch(/^HTTP\/1\.1 100 Continue\r\n/);
+      expect(met).toContain('HTTP/1.1 422 ');
+    });
+
+    it('API row 43: a body that is coded, whichever way, is 415 and read by nobody; identity is no coding', async () => {
+      delete arrived.body;
+      for (const coding of ['gzip', 'br', 'deflate', 'x-gzip', 'gzip, identity', 'aws-chunked']) {
+        const refused = await post('{"name":"lamp"}', { ...json, 'content-encoding': coding });
+        expect([coding, refused.status, refused.body.type]).toEqual([
+          coding,
+          415,
+          '/problems/unsupported-media-type',
+        ]);
+        expect(refused.headers['accept-encoding']).toBe('identity');
+      }
+      expect(arrived.body).toBeUndefined();
+      const plain = await post('{', { ...json, 'content-encoding': 'identity' });
+      expect(plain.body.type).toBe('/problems/malformed-json');
+    });
+  });
+
   it('API row 12: a bulk route has a limit of its own', async () => {
     const items = Array.from({ length: 1000 }, () => ({
       name: 'lamp',

@@ -441,3 +441,38 @@ describe('a class without members on purpose', () => {
     });
   });
 });
+
+describe('text that would not read as it is stored', () => {
+  class Named {
+    @TextField({ description: 'name', max: 40 }) name!: string;
+    @TextField({ description: 'words', max: 40, multiline: true, optional: true }) words?: string;
+  }
+
+  it.each([
+    ['\u200B', 'zero-width space'],
+    ['\u200C', 'zero-width non-joiner'],
+    ['\u200D', 'zero-width joiner'],
+    ['\u200E', 'left-to-right mark'],
+    ['\u2060', 'word joiner'],
+    ['\uFEFF', 'zero-width no-break space'],
+    ['\u00AD', 'soft hyphen'],
+    ['\u202E', 'right-to-left override'],
+    ['\u2066', 'left-to-right isolate'],
+  ])('API row 28: %j in a name is refused with a reason: %s', (character) => {
+    const read = readAs(Named, { name: `Wren${character} Halloway` });
+    if (read.kind !== 'invalid') throw new Error('it was accepted');
+    expect(read.faults).toEqual([
+      { pointer: '/name', rule: 'pattern', detail: expect.stringContaining('cannot be seen') as string },
+    ]);
+  });
+
+  it('words of several lines may hold joiners, and nothing that turns the direction of writing', () => {
+    expect(readAs(Named, { name: 'a', words: 'a family \u{1F468}\u200D\u{1F469}' }).kind).toBe('valid');
+    expect(readAs(Named, { name: 'a', words: 'a \u202Eb' }).kind).toBe('invalid');
+  });
+
+  it('names in other scripts, with accents, or with pictures are names', () => {
+    for (const name of ['Zoë Łąk', 'Мирон', '阿部', 'شركة', 'van \u{1F690}'])
+      expect([name, readAs(Named, { name }).kind]).toEqual([name, 'valid']);
+  });
+});

@@ -12,8 +12,13 @@ export interface TextLimits {
   readonly multiline?: boolean;
 }
 
-const noControl = '[^\\u0000-\\u001F\\u007F-\\u009F\\u2028\\u2029\\uD800-\\uDFFF]*';
-const noControlButBreaks = '[^\\u0000-\\u0008\\u000B-\\u001F\\u007F-\\u009F\\uD800-\\uDFFF]*';
+/** Characters that turn the direction of what is written around them (UAX #9): text would not read as it is stored. */
+const turning = '\\u202A-\\u202E\\u2066-\\u2069';
+/** Characters of no width: two names that look the same would not be the same (UTS #39). */
+const unseen = '\\u00AD\\u061C\\u180E\\u200B-\\u200F\\u2060-\\u2065\\u206A-\\u206F\\uFEFF';
+const noControl = `[^\\u0000-\\u001F\\u007F-\\u009F\\u2028\\u2029\\uD800-\\uDFFF${turning}${unseen}]*`;
+/** Words of several lines may hold joiners, as pictures and some scripts need them. */
+const noControlButBreaks = `[^\\u0000-\\u0008\\u000B-\\u001F\\u007F-\\u009F\\uD800-\\uDFFF${turning}]*`;
 const notBlank = '(?!\\s*$)';
 
 /** Pattern of text: no control character, no lone surrogate, not blank unless it may be empty. */
@@ -40,7 +45,7 @@ export function textRules(limits: TextLimits): Rule[] {
       name: 'pattern',
       detail:
         limits.pattern === undefined
-          ? 'must not be blank or hold control characters'
+          ? 'must not be blank, or hold control characters or characters that cannot be seen or turn the direction of writing'
           : `must match ${limits.pattern}`,
       test: (value) => typeof value === 'string' && matcher.test(value),
     },

@@ -1,5 +1,5 @@
-/** What a member of an event's data is: the id of a record, a whole number, or a short text such as a code. */
-export type EventMember = 'id' | 'idOrNull' | 'count' | 'text';
+/** What a member of an event's data is: the id of a record, a whole number, a short text such as a code, or several. */
+export type EventMember = 'id' | 'idOrNull' | 'count' | 'text' | 'texts';
 
 export interface EventType {
   /** when it happens, in one line */
@@ -14,6 +14,11 @@ export interface EventType {
  * may read the record reads the rest there. Held equal to what the use cases announce by a test.
  */
 export const eventTypes: Readonly<Record<string, EventType>> = {
+  'endfloat.arrivalInspection.recorded.v1': {
+    summary: 'A part was inspected on arrival.',
+    subject: 'inspection on arrival',
+    data: { partId: 'id', outcomes: 'texts' },
+  },
   'endfloat.assessment.made.v1': {
     summary: 'A repair-or-replace calculation was stored.',
     subject: 'assessment',
@@ -38,6 +43,11 @@ export const eventTypes: Readonly<Record<string, EventType>> = {
     summary: 'A core is owed to a supplier.',
     subject: 'core',
     data: { componentType: 'text', returnBy: 'text' },
+  },
+  'endfloat.core.stepped.v1': {
+    summary: 'A core that is owed went a step further.',
+    subject: 'core',
+    data: { state: 'text', on: 'text' },
   },
   'endfloat.customer.erased.v1': {
     summary: "A customer's personal data was erased.",
@@ -113,6 +123,16 @@ export const eventTypes: Readonly<Record<string, EventType>> = {
     summary: 'A vehicle was recorded.',
     subject: 'vehicle',
     data: { customerId: 'id' },
+  },
+  'endfloat.warrantyClaim.recorded.v1': {
+    summary: 'A warranty was claimed.',
+    subject: 'warranty claim',
+    data: { giver: 'text', cover: 'text' },
+  },
+  'endfloat.warrantyClaim.stepped.v1': {
+    summary: 'A warranty claim went a step further.',
+    subject: 'warranty claim',
+    data: { state: 'text', on: 'text' },
   },
   'endfloat.webhookEndpoint.changed.v1': {
     summary: 'An endpoint of webhooks was recorded, changed, or said that it is gone.',

@@ -12,6 +12,9 @@ import { headersNamed } from './document-headers.js';
 import { refusalsOf } from './document-problems.js';
 import type { RouteArgument, WalkedRoute } from './route-walk.js';
 
+/** Characters of a page of 200 items as text, with room. */
+const longestCsv = 16_777_216;
+
 type Operation = NonNullable<OpenAPIV3_1.PathItemObject['get']>;
 type Responses = Record<string, OpenAPIV3_1.ResponseObject | OpenAPIV3_1.ReferenceObject>;
 
@@ -172,7 +175,12 @@ function contentOf(
   const schema: JsonSchema | undefined = type === undefined ? undefined : names.ofClass(type);
   const media = schema === undefined ? {} : { schema: schema as OpenAPIV3_1.ReferenceObject };
   const text = {
-    schema: { type: 'string', description: 'Lines of text as in RFC 4180, the first with names.' },
+    schema: {
+      type: 'string',
+      description: 'Lines of text as in RFC 4180, the first with names.',
+      maxLength: longestCsv,
+      pattern: '^[^\\u0000]*$',
+    },
   };
   const mediaOf = (each: string) => (each === csvMediaType && schema !== undefined ? text : media);
   return {

@@ -1,6 +1,7 @@
 import type { OpenAPIV3_1 } from 'openapi-types';
 import { collectSchemas, Problem } from '@endfloat/contracts';
 import { headerComponents } from './document-headers.js';
+import { describeWebhooks } from './document-webhooks.js';
 import { describeOperation } from './describe-operation.js';
 import { problemResponses } from './document-problems.js';
 import type { WalkedRoute } from './route-walk.js';
@@ -37,6 +38,8 @@ export function finishDocument(
     }
     if (Object.keys(finished).length > 0) paths[path] = finished;
   }
+  const webhooks = describeWebhooks(collector.names);
+  tags.add('webhooks');
   const responses = used(problemResponses(problem), 'responses', [paths]);
   return {
     openapi: built.openapi,
@@ -53,6 +56,7 @@ export function finishDocument(
       .sort()
       .map((name) => ({ name, description: `Operations on ${name.replaceAll('-', ' ')}.` })),
     paths,
+    webhooks: webhooks ?? {},
     components: {
       securitySchemes: { key: keyScheme },
       headers: used(headerComponents, 'headers', [paths, responses]),

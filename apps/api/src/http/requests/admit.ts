@@ -19,8 +19,7 @@ const longestUrl = 8 * 1024;
 /** Header fields of ours that pages of other origins may read, and that they may send: those that are given and heeded. */
 const exposed =
   'Accept-Patch, Accept-Post, Content-Disposition, Deprecation, ETag, Idempotency-Replayed, Link, Location, Preference-Applied, RateLimit, RateLimit-Policy, Retry-After, Sunset, WWW-Authenticate';
-const sendable =
-  'Authorization, Content-Type, Idempotency-Key, If-Match, If-None-Match, Prefer, traceparent';
+const sendable = 'Authorization, Content-Type, Idempotency-Key, If-Match, If-None-Match, Prefer, traceparent';
 
 export interface Gate {
   readonly limits: RateLimits;
