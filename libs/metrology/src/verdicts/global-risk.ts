@@ -36,7 +36,8 @@ export interface GlobalRisk {
  * @param standardUncertainty  of a reading, above zero
  * @param permitted   limits for the true value
  * @param acceptance  limits for the reading
- * @returns the three probabilities
+ * @returns the three probabilities; the joint ones are integrated over the true value, to about 1e-9, for a gamma shape
+ *   of any size from 0.01 on
  * @throws RangeError on parameters outside their ranges
  * @source JCGM 106:2012, 9.5.2 to 9.5.4
  * @oracle libs/metrology/src/published-cases (JCGM 106 clause 9.5.4 example)

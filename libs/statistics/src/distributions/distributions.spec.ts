@@ -51,6 +51,23 @@ describe('tails and ends', () => {
     expect(statistics.binomialSurvival(39, 40, 0.1) / 1e-40).toBeCloseTo(1, 10);
   });
 
+  it('has the normal quantile of every probability that is a number (qnorm of R 4.2.2)', () => {
+    const expected = [
+      [10 ** -12.5, -7.1932961493285363],
+      [1e-14, -7.6506280929352677],
+      [1e-17, -8.4937932241096004],
+      [1e-20, -9.2623400897984052],
+      [1e-100, -21.2734535609653186],
+      [1e-300, -37.0470962993612],
+      [Number.MIN_VALUE, -38.46740561714434],
+    ] as const;
+    for (const [probability, quantile] of expected) {
+      expect(statistics.normalQuantile(probability) / quantile).toBeCloseTo(1, 13);
+    }
+    expect(statistics.normalQuantile(1 - Number.EPSILON)).toBeCloseTo(8.1258906647019, 9);
+    expect(statistics.poissonQuantile(1e-300, 2)).toBe(0);
+  });
+
   it('answers at the ends of the axis', () => {
     expect([statistics.normalCdf(-Infinity), statistics.normalCdf(Infinity)]).toEqual([0, 1]);
     expect([statistics.studentTCdf(-Infinity, 3), statistics.studentTCdf(Infinity, 3)]).toEqual([0, 1]);

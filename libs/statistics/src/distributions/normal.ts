@@ -107,8 +107,8 @@ export function normalPdf(x: number, mean = 0, standardDeviation = 1): number {
  * @param standardDeviation  positive; 1 when left out
  * @returns the x with P(X ≤ x) = probability; ∓Infinity at 0 and 1
  * @throws RangeError on a probability outside [0, 1] or a standard deviation that is not positive
- * @source NIST/SEMATECH e-Handbook 1.3.6.6.1; the library's value polished by one Halley step, since it is only
- *   good to 4e-7 at 1e-12
+ * @source NIST/SEMATECH e-Handbook 1.3.6.6.1; the library's value polished by two Halley steps, since it is only
+ *   good to 4e-7 at 1e-12 and infinite below 3e-17: tails under 1e-12 are found from the logarithm of the tail
  * @oracle test/oracles/statistics-survival/distribution-values.ts
  * @example normalQuantile(0.5) // => 0
  */
@@ -124,10 +124,26 @@ function standardNormalQuantile(probability: number): number {
   if (probability === 0.5) return 0;
   // The smaller tail is inverted: 1 − p is exact for p ≥ ½.
   const tail = Math.min(probability, 1 - probability);
+  const z = tail < 1e-12 ? farQuantile(tail) : nearQuantile(tail);
+  return probability < 0.5 ? z : -z;
+}
+
+function nearQuantile(tail: number): number {
   let z = normal.quantile(tail, 0, 1);
   for (let step = 0; step < 2; step += 1) {
     const newton = (normal.cdf(z, 0, 1) - tail) / normalPdf(z);
     z -= newton / (1 + 0.5 * z * newton);
   }
-  return probability < 0.5 ? z : -z;
+  return z;
+}
+
+/** Quantile so far out that tails are lost in rounding or leave the range of numbers: Newton's method on their logarithm. */
+function farQuantile(tail: number): number {
+  const wanted = Math.log(tail);
+  let z = -Math.sqrt(-2 * wanted);
+  for (let step = 0; step < 6; step += 1) {
+    const reached = normalLogCdf(z);
+    z -= (reached - wanted) / Math.exp(normalLogPdf(z) - reached);
+  }
+  return z;
 }

@@ -83,7 +83,7 @@ function startOf(units: readonly UnitSummary[], residual: number): readonly [num
  *   estimate lies on the border (no spread in some direction). `insufficientData` with fewer than three units of two or
  *   more distinct x, or without any observation beyond what fixes the units' own lines; `noResidualScatter` when all
  *   units lie exactly on lines; `notConverged` when no search ended at a minimum
- * @throws RangeError on a non-finite number
+ * @throws RangeError on a non-finite number, or numbers whose squares leave double precision
  * @complexity O(observations) once, then O(units) for each of some hundreds of evaluations
  * @source Laird & Ware (1982), Biometrics 38:963–974; Patterson & Thompson (1971), Biometrika 58:545–554; criterion as
  *   Bates et al. (2015), J. Stat. Software 67(1), eq. 42
@@ -98,6 +98,12 @@ export function randomEffectsLine(units: readonly (readonly Point[])[]): RandomE
   const x = scaleOf(all.map((point) => point[0]));
   const y = scaleOf(all.map((point) => point[1]));
   if (y.deviation === 0) return { kind: 'noResidualScatter' };
+  const squares = [x.deviation ** 2, y.deviation ** 2];
+  if (!squares.every((square) => square > 0 && square < Infinity)) {
+    throw new RangeError(
+      'units hold points too large or too close together to be squared in double precision',
+    );
+  }
 
   // Everything is computed for x and y of mean 0 and deviation 1, and turned back at the end.
   const scaledUnits = units.map((points) =>

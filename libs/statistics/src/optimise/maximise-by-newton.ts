@@ -19,7 +19,10 @@ export type MaximumOutcome =
   | NotConverged;
 
 export interface NewtonOptions {
-  /** Ends when half the Newton decrement, which is the gain still to be had, is below this share of 1 + |value|. */
+  /**
+   * Ends when half the Newton decrement, which is the gain still to be had, is below this share of 1 + |value|; or below
+   * 1e-12 of it, where rounding lets no further step lessen it.
+   */
   readonly tolerance?: number;
   readonly maxIterations?: number;
   /** Greatest change of any one parameter in one step. */
