@@ -5,6 +5,7 @@ import { HistoryClock, SeededIds } from './history-clock.js';
 import { JoinedUnitOfWork } from './joined-unit-of-work.js';
 import { customers, demoShopId, demoVehicleId } from './people.js';
 import { SeededRandom } from './seeded-random.js';
+import { makeStockShelf } from './stock-shelf.js';
 import { makeStoryVan, storyVehicleId } from './story-van.js';
 import { makeVanHistory } from './van-history.js';
 
@@ -66,6 +67,7 @@ export async function loadDemoShop({
       makeVanHistory(shop, { vehicleId, number, customer, from, until: end }, random),
     );
   }
+  await work.run(demoShopId, (tx) => makeStockShelf(tx, end));
   return { vehicles };
 }
 

@@ -76,18 +76,18 @@ export const textTemplates = {
   'order.none': 'Nothing to order now: {onHand} on the shelf and {onOrder} on order are enough.',
   'order.unattainable': 'No stock is certain to be enough; ask for a service below 100 %.',
   'order.vansReachLimit':
-    '{vans} vans reach the limit within the {days}-day lead time ({expected} are expected)',
+    '{vans} vans reach the limit within the {days}-day lead time ({expected} are expected).',
   'order.vansEndLife':
-    'the part of {vans} vans ends its life within the {days}-day lead time, as such parts do ({expected} are expected)',
-  'order.jobsPlanned': '{jobs} open jobs plan to fit one',
-  'order.comebacksExpected': '{expected} are expected for repairs that come back within {days} days',
-  'order.pastUse': '{perMonth} a month were used so far',
-  'order.stockAndOrders': '{onHand} on the shelf, {onOrder} on order',
+    'The part of {vans} vans ends its life within the {days}-day lead time, as such parts do ({expected} are expected).',
+  'order.jobsPlanned': '{jobs} open jobs plan to fit one.',
+  'order.comebacksExpected': '{expected} are expected for repairs that come back within {days} days.',
+  'order.pastUse': '{perMonth} a month were used so far.',
+  'order.stockAndOrders': '{onHand} on the shelf, {onOrder} on order.',
   'order.levelForService':
-    '{level} are wanted for a service of {target} %; without an order it is {without} %',
-  'order.orderOverdue': '{pieces} on order are overdue',
+    '{level} are wanted for a service of {target} %; without an order it is {without} %.',
+  'order.orderOverdue': '{pieces} on order are overdue.',
   'order.leadTimePromisedOnly':
-    'nothing has come from this supplier yet, so its promise of {days} days is taken',
+    'Nothing has come from this supplier yet, so its promise of {days} days is taken.',
 } as const satisfies Readonly<Record<string, string>>;
 
 export type TextCode = keyof typeof textTemplates;

@@ -80,9 +80,11 @@ export async function gatherSupply(
   };
 }
 
-/** By the number of the shop's list, or by the number the supplier gives it. */
+/** By the number of the shop's list, or by the number the supplier gives it; one that names none is of the kind. */
 function isOf(group: PartGroup, { content }: OfferRecord): boolean {
   const partId = content.partId ?? null;
   if (partId !== null) return group.parts.some(({ id }) => id === partId);
-  return group.parts.some((part) => part.content.partNumber === content.partNumber);
+  return (
+    content.partNumber === null || group.parts.some((part) => part.content.partNumber === content.partNumber)
+  );
 }

@@ -1,4 +1,4 @@
-import type { CheckSheet, ComponentType } from '@endfloat/catalogue';
+import type { Check, CheckSheet, ComponentType, RequiredState } from '@endfloat/catalogue';
 import { refuseImpossiblePair } from '../bench/blades-of-set.js';
 import { componentTypesOf } from '../bench/component-types-of.js';
 import { checkOf, resultContent, type ReadingEntry } from '../bench/entered-reading.js';
@@ -16,9 +16,28 @@ import { refuseFuture } from '../recording/happened-at.js';
 import { settingsOf } from '../shop/open-shop.use-case.js';
 import type { ArrivalEntry } from './arrival-inspections.use-case.js';
 
-/** The checks of a sheet that look at one kind of part, waiting for each other only: the rest needs a van. */
+/** States that only a vehicle can be in. */
+const statesOfVehicle: readonly RequiredState[] = [
+  'engineHot',
+  'engineCold',
+  'idling',
+  'raisedIdle',
+  'cranking',
+  'driving',
+  'coolingSystemOpen',
+  'vehicleRaised',
+  'wheelsStraightAhead',
+];
+
+/** Final checks and proof are of the vehicle; so is what wants its engine running. */
+const needsVehicle = ({ section, requiredStates }: Check): boolean =>
+  section === 'final' ||
+  section === 'proof' ||
+  requiredStates.some((state) => statesOfVehicle.includes(state));
+
+/** The checks of a sheet that look at one kind of part by itself, waiting for each other only: the rest needs a van. */
 export function sheetForPart(sheet: CheckSheet, componentType: string): CheckSheet {
-  const own = sheet.checks.filter(({ componentTypeId }) => componentTypeId === componentType);
+  const own = sheet.checks.filter((check) => check.componentTypeId === componentType && !needsVehicle(check));
   const ids = new Set(own.map(({ id }) => id));
   const among = (checkIds: readonly string[]): string[] => checkIds.filter((id) => ids.has(id));
   return {

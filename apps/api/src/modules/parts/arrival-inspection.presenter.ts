@@ -10,7 +10,7 @@ import { presentRecorded, presentWarning } from '../../http/answers/recorded.pre
 import { presentCheck } from '../check-sheets/check-sheet.presenter.js';
 import { toReadingEntry } from '../readings/reading.command-mapper.js';
 import { presentReading } from '../readings/reading.presenter.js';
-import { presentVerdict } from '../readings/verdict.presenter.js';
+import { presentJudgement } from '../readings/verdict.presenter.js';
 
 export function toArrivalEntry(request: ArrivalInspectionContent, caller: Caller): ArrivalEntry {
   const { inspectedAt, serial, condition, note } = request;
@@ -40,7 +40,7 @@ export function presentArrivalInspection({
     readings: readings.map((reading) => presentArrivalReading(record, reading)),
     verdicts: verdicts.flatMap((verdict) => {
       const check = checks.find(({ id }) => id === verdict.checkId);
-      return check === undefined ? [] : [presentArrivalVerdict(record, verdict, check)];
+      return check === undefined ? [] : [presentArrivalVerdict(verdict, check)];
     }),
     checksOpen: checks.map(({ id }) => id).filter((id) => !done.has(id)),
   };
@@ -72,17 +72,18 @@ function presentArrivalReading(
   };
 }
 
-function presentArrivalVerdict(
-  record: ArrivalRecord,
-  { checkId, limitId, content }: ArrivalVerdict,
-  check: Check,
-): ArrivalVerdictResponse {
-  const identity = { inspectionId: record.id, checkId, phase: 'asFound', limitId } as const;
-  const shown = presentVerdict({ record: { ...record, identity, content }, check });
-  const { id, version, recordedAt, recordedBy, reason, replacedAt, ...judged } = shown;
-  const { inspectionId, phase, position, place, readingIds, overdueInstrumentIds, ...rest } = judged;
-  const { outsideMeans, whatToDo, ...verdict } = rest;
-  return { ...verdict, reason: shown.reason };
+function presentArrivalVerdict({ checkId, content }: ArrivalVerdict, check: Check): ArrivalVerdictResponse {
+  const { detail, provisional } = content;
+  return {
+    ...presentJudgement({
+      ...detail,
+      limit: { id: detail.judgement.limitId, ...detail.limit },
+      title: check.title,
+    }),
+    checkId,
+    provisional,
+    outrankedBy: detail.outrankedBy,
+  };
 }
 
 export function presentArrivalSheet({ record, componentTypes }: ArrivalSheet): ArrivalSheetDto {

@@ -32,6 +32,9 @@ function presentReason({ code, values }: OrderReason): OrderReasonDto {
   return { code, values: { ...values }, text: renderText(`order.${code}`, values) };
 }
 
+/** A sentence as part of another one. */
+const clause = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1).replace(/\.$/, '');
+
 /** The first reason that is about demand says why; the others stand beside it. */
 function sentence({ proposal, reasons }: OfferProposal): string {
   if (proposal.kind === 'unattainable') return renderText('order.unattainable');
@@ -40,7 +43,7 @@ function sentence({ proposal, reasons }: OfferProposal): string {
   const [why] = reasons;
   return renderText('order.some', {
     quantity: proposal.quantity,
-    why: why === undefined ? '' : renderText(`order.${why.code}`, why.values),
+    why: why === undefined ? '' : clause(renderText(`order.${why.code}`, why.values)),
   });
 }
 

@@ -44,7 +44,7 @@ export function presentEvaluation({ limit, ...judged }: Evaluation): JudgementDt
   return presentJudgement({ ...judged, limit: used, title: limit.characteristic, outrankedBy: null });
 }
 
-function presentJudgement(given: Presentable): JudgementDto {
+export function presentJudgement(given: Presentable): JudgementDto {
   const { judgement, uncertainty, grade, readingClass, limit } = given;
   const isJudged = judgement.kind === 'judged';
   const isNotJudged = judgement.kind === 'notJudged';
