@@ -1,6 +1,7 @@
 import {
   IdField,
   InstantField,
+  IntegerField,
   JoinTypes,
   ListField,
   LocalDateField,
@@ -129,6 +130,12 @@ class FleetOfOutlooksDto {
     type: () => FleetWearDto,
   })
   fleet!: FleetWearDto;
+
+  @IntegerField({
+    description:
+      'Fitted parts that were left out because more than 4000 were asked about: the ones recorded first.',
+  })
+  partsLeftOut!: number;
 }
 
 export class WearOutlookPage extends JoinTypes(

@@ -1,4 +1,4 @@
-import { fitFleetWear, type FleetWearFit, type WearModel } from '@endfloat/wear';
+import { fitFleetWear, type FleetWearFit, type WearDirection, type WearModel } from '@endfloat/wear';
 import type { FittedPartRecord } from '../intake/fitted-parts.use-case.js';
 import type { ShopTransaction } from '../ports/unit-of-work.port.js';
 import type { WearCase } from './wear-case.js';
@@ -39,7 +39,7 @@ export function fleetWearOf(
 ): FleetWear {
   const withPoints = series.filter(({ points }) => points.length > 0);
   return {
-    fit: fitFleetWear(withPoints, found.direction),
+    fit: fitOnce(withPoints, found.direction),
     partsWithPoints: new Set(withPoints.map(({ part }) => part.id)).size,
     partsLookedAt: counts.lookedAt,
     partsOfKind: counts.ofKind,
@@ -56,4 +56,25 @@ export async function gatherFleetWear(
   const parts = all.slice(0, mostPartsOfFleet);
   const series = await wearSeriesOf(tx, parts, found, asOf);
   return fleetWearOf(series, found, { lookedAt: parts.length, ofKind: all.length });
+}
+
+/** Most fits kept, each with the numbers it was made from. */
+const mostFits = 32;
+const fits = new Map<string, FleetWearFit>();
+
+/**
+ * A fit of the same points is the same fit, and takes long: the last ones are kept under the very numbers they were made
+ * from, so that keeping them never changes an answer.
+ */
+function fitOnce(histories: readonly WearSeries[], direction: WearDirection): FleetWearFit {
+  const numbers = histories.map(({ points }) =>
+    points.map(({ km, value, u, instrumentId, biasU }) => [km, value, u, instrumentId, biasU]),
+  );
+  const key = `${direction} ${JSON.stringify(numbers)}`;
+  const fit = fits.get(key) ?? fitFleetWear(histories, direction);
+  fits.delete(key);
+  fits.set(key, fit);
+  const [oldest] = fits.keys();
+  if (fits.size > mostFits && oldest !== undefined) fits.delete(oldest);
+  return fit;
 }

@@ -1,15 +1,29 @@
+import type { WearModel } from '@endfloat/wear';
 import type { Clock } from '../ports/clock.port.js';
 import type { ListPosition } from '../ports/record-store.port.js';
-import type { OdometerEntry, Vehicle } from '../ports/records/vehicles.records.js';
+import type { Vehicle } from '../ports/records/vehicles.records.js';
 import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { vehiclesOf } from '../recording/vehicle-visibility.js';
 import type { FittedPartRecord } from '../intake/fitted-parts.use-case.js';
 import { fleetWearOf, modelOf, mostPartsOfFleet, partsOfKind, type FleetWear } from './fleet-wear.js';
 import { horizonOf } from './show-wear.use-case.js';
-import { unknownCharacteristic, wearCasesOf, type WearCase } from './wear-case.js';
+import { groupBy } from './group-by.js';
+import {
+  unknownCharacteristic,
+  wearCasesOf,
+  wearLimitOf,
+  type WearCase,
+  type WearLimit,
+} from './wear-case.js';
 import { wearSeriesOf, type WearSeries } from './wear-series.js';
-import { wearViewOf, type WearUntil, type WearView } from './wear-view.js';
+import {
+  wearStandingOf,
+  wearViewOf,
+  type WearQuestionOfPart,
+  type WearUntil,
+  type WearView,
+} from './wear-view.js';
 
 export interface WearOutlookQuery {
   readonly componentType: string;
@@ -30,19 +44,21 @@ export interface WearOutlook {
 export interface WearOutlookList {
   readonly fleet: FleetWear;
   readonly found: WearCase;
+  /** fitted parts beyond those that are worked out in one request */
+  readonly partsLeftOut: number;
   readonly items: readonly WearOutlook[];
   readonly next: ListPosition | undefined;
 }
 
 /** Most fitted parts whose outlook is worked out in one request: the ones recorded last. */
-export const mostPartsOfOutlook = 1000;
+export const mostPartsOfOutlook = 4000;
 
 /** Vehicles worked out between two looks at the store, so that other requests get their turn. */
-const vehiclesAtOnce = 50;
+const vehiclesAtOnce = 200;
 
 interface Asked {
   readonly found: WearCase;
-  readonly fleet: FleetWear;
+  readonly model: WearModel | null;
   readonly today: string;
   readonly until: WearUntil | null;
   readonly asOf: string | undefined;
@@ -65,54 +81,97 @@ export class ListWearOutlooksUseCase {
       const all = await partsOfKind(tx, componentType, asOf);
       const own =
         caller.customerId === undefined ? null : new Set(await vehiclesOf(tx, caller.customerId, now));
-      const asked = all
-        .filter(
-          ({ content, identity }) => content.removedAt === null && (own?.has(identity.vehicleId) ?? true),
-        )
-        .slice(0, mostPartsOfOutlook);
+      const eligible = all.filter(
+        ({ content, identity }) => content.removedAt === null && (own?.has(identity.vehicleId) ?? true),
+      );
+      const asked = eligible.slice(0, mostPartsOfOutlook);
       const learning = all.slice(0, mostPartsOfFleet);
-      const series = await wearSeriesOf(tx, [...new Set([...asked, ...learning])], found, asOf);
+      const parts = [...new Set([...asked, ...learning])];
+      const series = await wearSeriesOf(tx, parts, found, asOf, { tellOverdue: false });
       const fleet = fleetOf(series, found, learning, all.length);
       const isAsked = new Set(asked.map(({ id }) => id));
       const shown = series.filter(({ part }) => isAsked.has(part.id));
-      const outlooks = await outlooksOf(tx, shown, { found, fleet, today, until, asOf });
-      return { fleet, found, ...pageOf(outlooks, query) };
+      const ranked = await rankedOf(tx, shown, { found, model: modelOf(fleet), today, until, asOf });
+      const { page, next } = pageOf(ranked, query);
+      const partsLeftOut = eligible.length - asked.length;
+      return { fleet, found, partsLeftOut, items: await viewsOf(tx, page, asOf), next };
     });
   }
 }
 
-async function outlooksOf(
+/** A series with its place among the others. */
+interface Ranked {
+  readonly question: WearQuestionOfPart;
+  readonly vehicleId: string;
+  readonly sortValue: string;
+  readonly id: string;
+}
+
+async function rankedOf(
   tx: ShopTransaction,
   shown: readonly WearSeries[],
   asked: Asked,
-): Promise<readonly WearOutlook[]> {
+): Promise<readonly Ranked[]> {
   const ids = [...new Set(shown.map(({ part }) => part.identity.vehicleId))];
-  const outlooks: WearOutlook[] = [];
+  const byVehicle = groupBy(shown, ({ part }) => part.identity.vehicleId);
+  const ranked: Ranked[] = [];
   for (let from = 0; from < ids.length; from += vehiclesAtOnce) {
-    const some = new Set(ids.slice(from, from + vehiclesAtOnce));
-    const series = shown.filter(({ part }) => some.has(part.identity.vehicleId));
-    outlooks.push(...(await outlooksOfSome(tx, [...some], series, asked)));
+    const some = ids.slice(from, from + vehiclesAtOnce);
+    const series = some.flatMap((id) => byVehicle.get(id) ?? []);
+    ranked.push(...(await rankedOfSome(tx, some, series, asked)));
   }
-  return outlooks;
+  return ranked.sort((a, b) => byText(a.sortValue, b.sortValue) || byText(a.id, b.id));
 }
 
-async function outlooksOfSome(
+async function rankedOfSome(
   tx: ShopTransaction,
   ids: readonly string[],
   shown: readonly WearSeries[],
-  { found, fleet, today, until, asOf }: Asked,
-): Promise<readonly WearOutlook[]> {
+  { found, model, today, until, asOf }: Asked,
+): Promise<readonly Ranked[]> {
   const vehicles = new Map((await tx.vehicles.findMany(ids, asOf)).map(({ id, content }) => [id, content]));
-  const entries = new Map<string, OdometerEntry[]>(ids.map((id) => [id, []]));
-  for (const { identity, content } of await tx.odometerEntries.all({ vehicleId: ids }, asOf))
-    entries.get(identity.vehicleId)?.push(content);
-  const model = modelOf(fleet);
+  const seen = await tx.fleetHistory.distances({ only: ids, asOf });
+  const limits = new Map<string, WearLimit | null>();
   return shown.flatMap((series) => {
     const { vehicleId } = series.part.identity;
     const vehicle = vehicles.get(vehicleId);
     if (vehicle === undefined || vehicle.retiredOn !== null) return [];
-    const distances = { vehicle, entries: entries.get(vehicleId) ?? [] };
-    return [{ vehicleId, vehicle, view: wearViewOf({ found, series, distances, model, today, until }) }];
+    const distances = { vehicle, entries: seen.get(vehicleId) ?? [] };
+    const question = { found, series, distances, model, today, until };
+    const limit = limitOnce(limits, question);
+    const sortValue = rankOf(wearStandingOf(question, limit));
+    return [{ question, vehicleId, sortValue, id: `${series.part.id} ${series.place ?? ''}` }];
+  });
+}
+
+/** Vans that limits know no difference between have the same one. */
+function limitOnce(
+  known: Map<string, WearLimit | null>,
+  { found, distances: { vehicle }, today }: WearQuestionOfPart,
+): WearLimit | null {
+  const key = JSON.stringify([vehicle.attributes, vehicle.firstUsedOn, vehicle.application]);
+  const limit = known.get(key);
+  if (limit !== undefined) return limit;
+  const fresh = wearLimitOf(found, vehicle, today);
+  known.set(key, fresh);
+  return fresh;
+}
+
+/** Whole views of one page, with which of their instruments were overdue. */
+async function viewsOf(
+  tx: ShopTransaction,
+  page: readonly Ranked[],
+  asOf: string | undefined,
+): Promise<readonly WearOutlook[]> {
+  const found = page[0]?.question.found;
+  if (found === undefined) return [];
+  const parts = [...new Map(page.map(({ question: { series } }) => [series.part.id, series.part])).values()];
+  const whole = new Map(
+    (await wearSeriesOf(tx, parts, found, asOf)).map((each) => [`${each.part.id} ${each.place ?? ''}`, each]),
+  );
+  return page.map(({ question, vehicleId, id }) => {
+    const view = wearViewOf({ ...question, series: whole.get(id) ?? question.series });
+    return { vehicleId, vehicle: question.distances.vehicle, view };
   });
 }
 
@@ -134,32 +193,24 @@ function fleetOf(
 const digits = 12;
 
 /** Sorts as text: the likeliest first, then the nearer median; without an answer last. */
-function rankOf({ view: { chance, outcome } }: WearOutlook): string {
-  if (chance?.kind !== 'estimated' || outcome.kind !== 'estimated') return '9';
-  const median = Math.min(1e9, outcome.distanceToLimit.median ?? 1e9);
-  return `${(1 - chance.probability).toFixed(digits)} ${median.toFixed(3).padStart(14, '0')}`;
+function rankOf(standing: ReturnType<typeof wearStandingOf>): string {
+  if (standing === null) return '9';
+  const median = Math.min(1e9, standing.median ?? 1e9);
+  return `${(1 - standing.probability).toFixed(digits)} ${median.toFixed(3).padStart(14, '0')}`;
 }
 
 function pageOf(
-  outlooks: readonly WearOutlook[],
+  ranked: readonly Ranked[],
   { after, limit }: WearOutlookQuery,
-): Pick<WearOutlookList, 'items' | 'next'> {
-  const ranked = outlooks
-    .map((outlook) => ({
-      outlook,
-      sortValue: rankOf(outlook),
-      id: `${outlook.view.series.part.id} ${outlook.view.series.place ?? ''}`,
-    }))
-    .sort((a, b) => byText(a.sortValue, b.sortValue) || byText(a.id, b.id))
-    .filter(
-      ({ sortValue, id }) =>
-        after === undefined || (byText(sortValue, after.sortValue) || byText(id, after.id)) > 0,
-    );
-  const last = ranked[limit - 1];
+): { readonly page: readonly Ranked[]; readonly next: ListPosition | undefined } {
+  const rest = ranked.filter(
+    ({ sortValue, id }) =>
+      after === undefined || (byText(sortValue, after.sortValue) || byText(id, after.id)) > 0,
+  );
+  const last = rest[limit - 1];
   return {
-    items: ranked.slice(0, limit).map(({ outlook }) => outlook),
-    next:
-      ranked.length > limit && last !== undefined ? { sortValue: last.sortValue, id: last.id } : undefined,
+    page: rest.slice(0, limit),
+    next: rest.length > limit && last !== undefined ? { sortValue: last.sortValue, id: last.id } : undefined,
   };
 }
 

@@ -16,8 +16,10 @@ export interface ReadingGround {
   readonly found: WearCase;
   readonly instruments: ReadonlyMap<string, BenchInstrument>;
   readonly studies: StudiedRepeatabilities;
-  /** local day of an instant in the shop's time zone */
-  localDay(at: string): string;
+  /** doubts worked out before, by what they are made from: many readings of a fleet look alike */
+  readonly doubts: Map<string, Doubt>;
+  /** local day of an instant in the shop's time zone; null: nobody asks which instruments were overdue */
+  readonly localDay: ((at: string) => string) | null;
 }
 
 export interface PartReadings {
@@ -26,7 +28,7 @@ export interface PartReadings {
   readonly gaugeStudyIds: readonly string[];
 }
 
-interface Doubt {
+export interface Doubt {
   readonly repeatU: number | null;
   readonly setupU: number | null;
   readonly biasU: number | null;
@@ -53,7 +55,7 @@ export function partReadingsOf(
       ground.found.characteristic.id,
       instrument?.instrument.kind ?? null,
     );
-    const doubt = instrument === undefined ? unknownDoubt : doubtOf(set, ground.found, instrument, studied);
+    const doubt = instrument === undefined ? unknownDoubt : doubtOf(set, ground, instrument, studied);
     if (studied !== null && doubt.repeatU !== null && counts(set[0]!)) studyIds.add(studied.studyId);
     return set.map(({ id, identity, content }) => ({
       readingId: id,
@@ -62,7 +64,7 @@ export function partReadingsOf(
       kmSinceFitted: kmSinceFitted(content.distanceKm, part),
       value: Number(content.canonicalValue),
       instrumentId: content.instrumentId,
-      instrumentOverdue: instrument?.isOverdueOn(ground.localDay(content.takenAt)) === true,
+      instrumentOverdue: isOverdue(instrument, content.takenAt, ground),
       awaitingConfirmation: !content.valueConfirmed,
       withdrawn: !counts({ content }),
       ...doubt,
@@ -71,8 +73,29 @@ export function partReadingsOf(
   return { partReadings, gaugeStudyIds: [...studyIds].sort() };
 }
 
-/** Of a budget: what averages out with repeats, what repeats share, and what is the instrument's. */
+const isOverdue = (
+  instrument: BenchInstrument | undefined,
+  takenAt: string,
+  { localDay }: ReadingGround,
+): boolean => localDay !== null && instrument !== undefined && instrument.isOverdueOn(localDay(takenAt));
+
+/** Doubt about a set; the same instrument, study and numbers have the same. */
 function doubtOf(
+  set: readonly ReadingRecord[],
+  { found, doubts }: ReadingGround,
+  instrument: BenchInstrument,
+  studied: StudiedRepeatability | null,
+): Doubt {
+  const { instrumentId } = set[0]!.content;
+  const shown = set.map(({ content }) => `${content.shown ?? ''} ${content.unit ?? ''}`).sort();
+  const key = [instrumentId, studied?.studyId, ...shown].join('|');
+  const doubt = doubts.get(key) ?? workedOutDoubt(set, found, instrument, studied);
+  doubts.set(key, doubt);
+  return doubt;
+}
+
+/** Of a budget: what averages out with repeats, what repeats share, and what is the instrument's. */
+function workedOutDoubt(
   set: readonly ReadingRecord[],
   found: WearCase,
   { instrument }: BenchInstrument,

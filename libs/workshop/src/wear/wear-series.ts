@@ -35,6 +35,8 @@ export async function wearSeriesOf(
   parts: readonly FittedPartRecord[],
   found: WearCase,
   asOf: string | undefined,
+  /** for forecasts of many parts: which instruments were overdue is not told */
+  { tellOverdue = true }: { readonly tellOverdue?: boolean } = {},
 ): Promise<readonly WearSeries[]> {
   const readings: ReadingRecord[] = [];
   for (let from = 0; from < parts.length; from += partsAtOnce) {
@@ -43,7 +45,7 @@ export async function wearSeriesOf(
       ...(await tx.readings.all({ fittedPartId, characteristic: found.characteristic.id }, asOf)),
     );
   }
-  const ground = await groundOf(tx, readings, found, asOf);
+  const ground = await groundOf(tx, readings, found, asOf, tellOverdue);
   const byPart = groupBy(readings, ({ content }) => content.fittedPartId ?? '');
   return parts.flatMap((part) => {
     const own = byPart.get(part.id) ?? [];
@@ -62,6 +64,7 @@ async function groundOf(
   readings: readonly ReadingRecord[],
   found: WearCase,
   asOf: string | undefined,
+  tellOverdue: boolean,
 ): Promise<ReadingGround> {
   const ids = readings.flatMap(({ content }) => content.instrumentId ?? []);
   const { timeZone } = await settingsOf(tx, asOf);
@@ -69,7 +72,8 @@ async function groundOf(
     found,
     instruments: await instrumentsOf(tx, ids, asOf),
     studies: await studiedRepeatabilitiesOf(tx, [found.characteristic.id], asOf),
-    localDay: (at) => localDay(at, timeZone),
+    doubts: new Map(),
+    localDay: tellOverdue ? (at) => localDay(at, timeZone) : null,
   };
 }
 

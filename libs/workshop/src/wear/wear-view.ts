@@ -1,15 +1,24 @@
 import {
   probabilityOfReaching,
+  wearOutlook,
   wearTrend,
   type Horizon,
+  type ForecastToLimit,
   type WearModel,
+  type WearQuestion,
   type WearTrendOutcome,
 } from '@endfloat/wear';
-import type { OdometerEntry, Vehicle } from '../ports/records/vehicles.records.js';
+import type { Vehicle } from '../ports/records/vehicles.records.js';
 import { wearLimitOf, type WearCase, type WearLimit } from './wear-case.js';
 import { kmAtFitting } from './part-readings.js';
 import type { WearSeries } from './wear-series.js';
-import { daysBetween, presentKm, yearlyDistanceOf, type YearlyDistance } from './yearly-distance.js';
+import {
+  daysBetween,
+  presentKm,
+  yearlyDistanceOf,
+  type DistanceSeen,
+  type YearlyDistance,
+} from './yearly-distance.js';
 
 /** Until when a limit is asked about: a further distance, or a local day. */
 export type WearUntil =
@@ -38,7 +47,7 @@ export interface WearView {
 
 export interface VehicleDistances {
   readonly vehicle: Vehicle;
-  readonly entries: readonly OdometerEntry[];
+  readonly entries: readonly DistanceSeen[];
 }
 
 export interface WearQuestionOfPart {
@@ -52,19 +61,10 @@ export interface WearQuestionOfPart {
 
 /** Trend of one series and the chance asked about. Computes only. */
 export function wearViewOf(question: WearQuestionOfPart): WearView {
-  const { found, series, distances, model, today, until } = question;
+  const { found, series, distances, today, until } = question;
   const limit = wearLimitOf(found, distances.vehicle, today);
-  if (limit === null) {
-    const outcome = { kind: 'noWearLimit' } as const;
-    return { found, series, limit, outcome, chance: until === null ? null : { kind: 'noTrend' } };
-  }
-  const outcome = wearTrend({
-    points: series.points,
-    direction: found.direction,
-    limit: limit.value,
-    nowKm: nowKmOf(series, distances.entries),
-    model,
-  });
+  const outcome =
+    limit === null ? ({ kind: 'noWearLimit' } as const) : wearTrend(trendQuestion(question, limit));
   return {
     found,
     series,
@@ -74,8 +74,31 @@ export function wearViewOf(question: WearQuestionOfPart): WearView {
   };
 }
 
+/** Where a series stands among many: the same chance and median as of its view, without the rest. */
+export function wearStandingOf(
+  question: WearQuestionOfPart,
+  limit: WearLimit | null,
+): { readonly probability: number; readonly median: number | null } | null {
+  if (limit === null || question.until === null) return null;
+  const outlook = wearOutlook(trendQuestion(question, limit));
+  const chance = chanceOf(outlook, question, question.until);
+  if (chance.kind !== 'estimated' || outlook.kind !== 'estimated') return null;
+  return { probability: chance.probability, median: outlook.median };
+}
+
+const trendQuestion = (
+  { found, series, distances, model }: WearQuestionOfPart,
+  limit: WearLimit,
+): WearQuestion => ({
+  points: series.points,
+  direction: found.direction,
+  limit: limit.value,
+  nowKm: nowKmOf(series, distances.entries),
+  model,
+});
+
 function chanceOf(
-  trend: WearTrendOutcome,
+  trend: ({ readonly kind: 'estimated' } & ForecastToLimit) | { readonly kind: Unestimated },
   { distances, today }: WearQuestionOfPart,
   until: WearUntil,
 ): WearChance {
@@ -95,8 +118,10 @@ function chanceOf(
   return { kind: 'estimated', probability: probabilityOfReaching(trend, horizon), until, yearlyDistance };
 }
 
+type Unestimated = Exclude<WearView['outcome']['kind'], 'estimated'>;
+
 /** Km the part has gone: by the odometer, never less than at its last point; for a removed part, until its removal. */
-function nowKmOf({ part, points }: WearSeries, entries: readonly OdometerEntry[]): number {
+function nowKmOf({ part, points }: WearSeries, entries: readonly DistanceSeen[]): number {
   const last = Math.max(0, ...points.map(({ km }) => km));
   const start = kmAtFitting(part);
   const { removedAt, removedKm } = part.content;

@@ -1,3 +1,4 @@
+import type { FleetDistance } from '../ports/fleet-history.port.js';
 import type { OdometerEntry, Vehicle } from '../ports/records/vehicles.records.js';
 
 /** How far a vehicle goes in a year, and how that is known. */
@@ -14,19 +15,24 @@ const msPerDay = 86_400_000;
 /** Fewest days between two odometer entries a yearly distance is read from; judgement. */
 const fewestDays = 90;
 
-const reliable = (entries: readonly OdometerEntry[]) =>
+/** An odometer entry, or a distance that is known to be reliable, with its moment in milliseconds since 1970. */
+export type DistanceSeen = Pick<OdometerEntry, 'reliable' | 'distanceKm' | 'readAt'> | FleetDistance;
+
+const reliable = (entries: readonly DistanceSeen[]): readonly FleetDistance[] =>
   entries
-    .flatMap(({ reliable: isReliable, distanceKm, readAt }) =>
-      isReliable && distanceKm !== null ? [{ km: Number(distanceKm), at: Date.parse(readAt) }] : [],
-    )
+    .flatMap((entry) => {
+      if ('km' in entry) return [entry];
+      const { reliable: isReliable, distanceKm, readAt } = entry;
+      return isReliable && distanceKm !== null ? [{ km: Number(distanceKm), at: Date.parse(readAt) }] : [];
+    })
     .sort((a, b) => a.at - b.at);
 
 /** Present distance by the last reliable entry; null where there is none. */
-export const presentKm = (entries: readonly OdometerEntry[]): number | null =>
+export const presentKm = (entries: readonly DistanceSeen[]): number | null =>
   reliable(entries).at(-1)?.km ?? null;
 
 /** What the owner expects, else what the odometer shows over 90 days or more; null where neither is known. */
-export function yearlyDistanceOf(vehicle: Vehicle, entries: readonly OdometerEntry[]): YearlyDistance | null {
+export function yearlyDistanceOf(vehicle: Vehicle, entries: readonly DistanceSeen[]): YearlyDistance | null {
   if (vehicle.expectedKmPerYear !== null) {
     const kmPerYear = Number(vehicle.expectedKmPerYear);
     return { kmPerYear, u: shareOfDoubt * kmPerYear, basis: 'stated' };

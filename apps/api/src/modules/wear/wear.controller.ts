@@ -68,7 +68,7 @@ export class WearController {
   @Answer(WearOutlookPage, {
     summary: 'Which vans will reach a limit before their next visit, the likeliest first',
     description:
-      'One entry a fitted part and place. The parts of the kind in the shop are fitted once for each request, the 100 recorded last; of the parts that are fitted and yours to see, at most the 1000 recorded last are worked out. Entries without an answer come last, with the reason.',
+      'One entry a fitted part and place. The parts of the kind in the shop are fitted once for each request, the 100 recorded last; of the parts that are fitted and yours to see, at most the 4000 recorded last are worked out. Entries without an answer come last, with the reason.',
   })
   async listWearOutlooks(
     @CurrentCaller() caller: Caller,
@@ -83,6 +83,6 @@ export class WearController {
       ...this.pager.read(query),
     });
     const { items, nextCursor } = this.pager.page(list, presentOutlook);
-    return { items, nextCursor, fleet: presentFleet(list.fleet) };
+    return { items, nextCursor, fleet: presentFleet(list.fleet), partsLeftOut: list.partsLeftOut };
   }
 }
