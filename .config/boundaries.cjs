@@ -24,7 +24,7 @@ const ROOMS = {
 };
 
 /** Front doors besides src/index.ts; each is also an entry of the package's "exports". */
-const SIDE_DOORS = ['libs/workshop/src/ports/index[.]ts'];
+const SIDE_DOORS = ['libs/workshop/src/ports/index[.]ts', 'libs/decision/src/simulator/index[.]ts'];
 
 const TEST_FILE = '[.](spec|int-spec|e2e-spec)[.]ts$';
 const NPM_TYPES = ['npm', 'npm-dev', 'npm-peer', 'npm-optional', 'npm-bundled', 'npm-no-pkg', 'npm-unknown'];
@@ -73,7 +73,10 @@ module.exports = {
       { path: '^libs/workshop/src/ports/' },
       { path: '^libs/workshop/src/', pathNot: ['^libs/workshop/src/ports/', '[.]errors[.]ts$'] }),
     forbid('apps-compute-nothing', 'apps take only types from the computing rooms; a calculation is a use case',
-      { path: '^apps/', pathNot: TEST_FILE }, { path: `^libs/${any(PURE)}/`, dependencyTypesNot: ['type-only'] }),
+      { path: '^apps/', pathNot: [TEST_FILE, '^apps/demo/src/yardstick/'] }, { path: `^libs/${any(PURE)}/`, dependencyTypesNot: ['type-only'] }),
+    forbid('nothing-decides-by-the-simulator', 'what is true of simulated fleets is known to the yardstick alone',
+      { path: '^(apps|libs)/', pathNot: [TEST_FILE, '^libs/decision/src/simulator/', '^apps/demo/src/yardstick/'] },
+      { path: '^libs/decision/src/simulator/' }),
     forbid('persistence-is-wired-in-modules-only', 'an adapter is named once, where it is bound to its port',
       { path: '^apps/', pathNot: ['[.]module[.]ts$', TEST_FILE] }, { path: '^libs/persistence/' }),
     forbid('source-imports-no-test', 'tests look at source, never the reverse',

@@ -109,6 +109,17 @@ const particular: readonly Plant[] = [
   },
   { file: 'libs/wear/src/nowhere.ts', text: valueOf('./not-there.js'), breaks: ['everything-must-resolve'] },
   {
+    file: 'libs/decision/src/decides-by-the-simulator.ts',
+    text: valueOf('./simulator/index.js'),
+    breaks: ['nothing-decides-by-the-simulator'],
+  },
+  {
+    file: 'libs/workshop/src/decides-by-the-simulator.ts',
+    text: typeOf('@endfloat/decision/simulator'),
+    breaks: ['nothing-decides-by-the-simulator'],
+  },
+  { file: 'apps/demo/src/yardstick/computes.ts', text: valueOf('@endfloat/decision/simulator'), breaks: [] },
+  {
     file: 'libs/wear/src/reads-files.spec.ts',
     text: "import 'node:fs';\n",
     breaks: ['unit-specs-touch-nothing'],

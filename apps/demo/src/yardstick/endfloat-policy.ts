@@ -128,7 +128,7 @@ export function previewCommand(known: KnownToWorkshop, situation: Situation): Pr
     isUsableWhileWaiting: false,
     evidence: {
       functionalCriterion: functional,
-      earlierComebacks: { count: situation.comebacks, evidence: [] },
+      earlierComebacks: { count: situation.comebacksOfAdjusting, evidence: [] },
       safetyFindings: [],
     },
     rates: {
@@ -173,7 +173,12 @@ export function endfloatPolicy(known: KnownToWorkshop, tables: LearnedTables): D
       const action: OptionAction = chosen.action;
       // At a planned visit there is nothing to adjust: the part goes on.
       const done = situation.occasion === 'serviceVisit' && action === 'adjust' ? 'leave' : action;
-      return { kind: 'act', action: done, predicted: chosen.comeback.probability };
+      const { lower, upper } = result.belief.distanceToCriterion;
+      const distance = {
+        lowerKm: lower === null ? null : Number(lower.value),
+        upperKm: upper === null ? null : Number(upper.value),
+      };
+      return { kind: 'act', action: done, predicted: chosen.comeback.probability, distance };
     },
   };
 }

@@ -44,7 +44,7 @@ function settledRepair(
       condition: isRenewing ? conditions[action] : null,
       arrivalStep: 0,
       functional: situation.isCriterionPositive ? 'positive' : 'negative',
-      earlierComebacks: situation.comebacks,
+      earlierComebacks: situation.comebacksOfAdjusting,
     },
     wear: isRenewing
       ? null

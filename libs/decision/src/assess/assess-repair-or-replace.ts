@@ -11,6 +11,7 @@ import { candidateKey, moneyFreeModel, pricedModel } from './decision-model.js';
 import type { DecisionModel } from './decision-model.js';
 import { admissible, evaluateOptions } from './evaluate-options.js';
 import { flipPoints } from './flip-points.js';
+import { nextLook } from './next-look.js';
 import { removingGuards } from './guards.js';
 import type { RemovingGuard } from './guards.js';
 import { drawCount, drawExpectedCosts } from './parameter-doubt.js';
@@ -79,6 +80,7 @@ function withoutCosts(frame: Frame, options: readonly UnpricedOption[]): Assessm
     flipPoints: [],
     furtherReadings: valueOfFurtherReadings([], part, input, prices),
     reasons: [],
+    nextLook: null,
   };
 }
 
@@ -152,6 +154,7 @@ function withCosts(
     flipPoints:
       bestId === null || depth === 'withoutFlipPoints' ? [] : flipPoints({ model, options, part, bestId }),
     furtherReadings: value,
+    nextLook: nextLook(model, part),
     reasons: reasonsFor({
       model,
       options,

@@ -143,7 +143,7 @@ export function decisionBeliefs(input: AssessmentInput): DecisionBeliefs {
     reading,
     rates,
     ratesKey,
-    before: beforeReading(tables.wear.fittedPart.start, rateWeights, earlier ?? [], reading !== null, growth),
+    before: beforeReading(tables.wear, rateWeights, earlier ?? [], reading !== null, growth),
     nodeEvidence: nodeEvidenceOf(input),
     steps,
     stepKm,

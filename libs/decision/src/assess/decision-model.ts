@@ -1,5 +1,5 @@
 import { recalled } from '../memo/recalled.js';
-import type { LookAheadWorld, PositionCosts } from '../look-ahead/look-ahead-world.js';
+import type { LookAheadWorld, SolvedLookAhead } from '../look-ahead/look-ahead-world.js';
 import { solveLookAhead } from '../look-ahead/solve-look-ahead.js';
 import type { CommonPrices, RepairCandidate } from '../pricing/repair-candidate.js';
 import { costNow, costPlanned, laterComplaintCost, warrantyRepeatCost } from '../pricing/repair-candidate.js';
@@ -39,7 +39,7 @@ export interface DecisionModel extends MoneyFreeModel {
   /** keeping and renewing candidates, ordered by option and offer */
   readonly candidates: readonly RepairCandidate[];
   readonly world: LookAheadWorld;
-  readonly ahead: PositionCosts;
+  readonly ahead: SolvedLookAhead;
 }
 
 /** A candidate's place in every list: by option, then by offer. */

@@ -1,8 +1,8 @@
 import { hatWeights, normalised, withoutFaint } from '../grid/hat-weights.js';
 import { gammaShortfall, normalShortfall } from '../grid/shortfall.js';
-import type { LogNormalBelief } from '../tables/learned-tables.js';
+import type { LearnedTables } from '../tables/learned-tables.js';
 import type { WearReading } from './wear-belief.js';
-import { populationWeights, relativeDensity } from './wear-belief.js';
+import { anyPartDensity, populationWeights } from './wear-belief.js';
 import { wearNodes } from './wear-grid.js';
 
 /** An inspection of the part before the present one, in shares of the criterion. */
@@ -107,7 +107,7 @@ function withSurprise(places: Float64Array, rates: Float64Array): Float64Array {
  * What is believed of wear and rate before the present reading: the population, taught by every earlier inspection of the
  * part, carried over the distances between.
  *
- * @param population  wear of a part nobody measured
+ * @param wear        populations of parts nobody measured
  * @param rates       weights over the rates
  * @param earlier     earlier inspections, any order
  * @param isMeasuredNow  whether a present reading follows; without any the population itself is the belief
@@ -117,16 +117,16 @@ function withSurprise(places: Float64Array, rates: Float64Array): Float64Array {
  * @source Bayes' rule on a grid (hidden Markov filter)
  */
 export function beforeReading(
-  population: LogNormalBelief,
+  wear: LearnedTables['wear'],
   rates: Float64Array,
   earlier: readonly EarlierReading[],
   isMeasuredNow: boolean,
   growth: Growth,
 ): Float64Array {
   if (earlier.length === 0)
-    return product(rates, isMeasuredNow ? relativeDensity(population) : populationWeights(population));
+    return product(rates, isMeasuredNow ? anyPartDensity(wear) : populationWeights(wear.fittedPart.start));
   const ordered = earlier.toSorted((a, b) => b.kmBefore - a.kmBefore || a.share - b.share);
-  let places = product(rates, relativeDensity(population));
+  let places = product(rates, anyPartDensity(wear));
   ordered.forEach((reading, k) => {
     if (!Number.isFinite(reading.kmBefore) || reading.kmBefore < 0)
       throw new RangeError(`an earlier inspection lies 0 km or more back, got ${reading.kmBefore}`);

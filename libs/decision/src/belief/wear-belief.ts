@@ -2,7 +2,7 @@ import type { FunctionalEvidence } from '../comeback/comeback-predictor.js';
 import { hatWeights, normalised, withoutFaint } from '../grid/hat-weights.js';
 import { logNormalShortfall, normalShortfall } from '../grid/shortfall.js';
 import { exp, log, logistic } from '../portable/elementary.js';
-import type { LogNormalBelief } from '../tables/learned-tables.js';
+import type { LearnedTables, LogNormalBelief } from '../tables/learned-tables.js';
 import { wearNodes } from './wear-grid.js';
 
 /** A reading of wear: share of the criterion and its standard uncertainty in the same shares. */
@@ -32,6 +32,33 @@ export function relativeDensity(population: LogNormalBelief): Float64Array {
   const logs = Array.from(wearNodes, (node) => logDensity(population, Math.max(node, 0.01)));
   const greatest = Math.max(...logs);
   return Float64Array.from(logs, (value) => Math.max(1e-30, exp(value - greatest)));
+}
+
+/** Share of parts that may have been fitted in the workshop's time, each renewal as likely as another; JUDGEMENT. */
+const RENEWED = 0.5;
+
+/**
+ * Density of the wear a part may have had when it was first measured, at the wear nodes: found on the vehicle, or once
+ * fitted as one of the renewals. What it was is not asked; the first reading tells them apart.
+ *
+ * @param wear  populations of the tables
+ * @returns one number a node, up to 1 and never nothing; 1 everywhere where some population has no spread
+ */
+export function anyPartDensity({ fittedPart, byAction }: LearnedTables['wear']): Float64Array {
+  const renewed = Object.values(byAction).map(({ start }) => start);
+  if ([fittedPart.start, ...renewed].some(({ logSd }) => logSd === 0))
+    return relativeDensity(fittedPart.start);
+  const density = new Float64Array(wearNodes.length);
+  const add = ({ median, logSd }: LogNormalBelief, share: number) => {
+    wearNodes.forEach((node, i) => {
+      const z = log(Math.max(node, 0.01) / median) / logSd;
+      density[i] = density[i]! + (share * exp(-0.5 * z * z)) / (logSd * Math.max(node, 0.01));
+    });
+  };
+  add(fittedPart.start, 1 - RENEWED);
+  for (const start of renewed) add(start, RENEWED / renewed.length);
+  const greatest = density.reduce((most, value) => Math.max(most, value), 0);
+  return density.map((value) => Math.max(1e-30, value / greatest));
 }
 
 /**

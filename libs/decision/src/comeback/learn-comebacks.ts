@@ -1,4 +1,5 @@
-import { populationWeights, wearBelief } from '../belief/wear-belief.js';
+import { readingLikelihood } from '../belief/part-belief.js';
+import { anyPartDensity, functionalLikelihood, populationWeights } from '../belief/wear-belief.js';
 import { stepsAtNodes } from '../belief/wear-grid.js';
 import { complaintLikelihood } from '../belief/complaint-evidence.js';
 import { normalised } from '../grid/hat-weights.js';
@@ -58,11 +59,13 @@ export function wearLeftIn(
   wear: ComebackOutcome['wear'],
   tables: LearnedTables,
 ): Float64Array {
-  const population = tables.wear.fittedPart.start;
   const { functionalWidth, complaints } = tables;
-  const read =
-    wear === null ? populationWeights(population) : wearBelief(population, wear, functional, functionalWidth);
-  if (wear?.standardUncertainty === 0) return read;
+  const functionalSays = functionalLikelihood(functional, functionalWidth);
+  const density =
+    wear === null ? populationWeights(tables.wear.fittedPart.start) : anyPartDensity(tables.wear);
+  const likelihood = wear === null ? density.map(() => 1) : readingLikelihood(wear);
+  if (wear?.standardUncertainty === 0) return likelihood;
+  const read = density.map((value, i) => value * likelihood[i]! * functionalSays[i]!);
   const complaint = complaintLikelihood(complaints);
   const comebacks = comebacksLikelihood(tables, earlierComebacks);
   return normalised(read.map((weight, i) => weight * complaint[i]! * comebacks[i]!));

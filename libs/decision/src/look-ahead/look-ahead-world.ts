@@ -89,6 +89,11 @@ export interface PositionCosts {
   readonly followUp: { readonly index: number; readonly total: CostMoments; readonly future: number };
 }
 
+/** A look-ahead with the means at every later position: going on, and the cheapest renewal at a planned visit. */
+export interface SolvedLookAhead extends PositionCosts {
+  readonly later: readonly { readonly goOn: Float64Array; readonly renewPlanned: number }[];
+}
+
 /** Moments of a cost plus a constant. */
 export function shifted(constant: number, cost: CostMoments): CostMoments {
   return { mean: constant + cost.mean, square: constant * constant + 2 * constant * cost.mean + cost.square };

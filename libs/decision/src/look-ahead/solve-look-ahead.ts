@@ -1,4 +1,4 @@
-import type { CostMoments, LookAheadWorld, PositionCosts } from './look-ahead-world.js';
+import type { CostMoments, LookAheadWorld, PositionCosts, SolvedLookAhead } from './look-ahead-world.js';
 import { cheaper } from './look-ahead-world.js';
 import { stepFields, stepIncrements } from './step-fields.js';
 import { renewalCost, renewalsAtPosition } from './repair-costs.js';
@@ -129,13 +129,14 @@ function foldMeans(
  *
  * @param world  the world; at least one renewal
  * @param withSpread  second moments too; without it they are 0 and the means are the same to the last bit
- * @returns costs at position 0: going on, after a repair that held, after each renewal, and the repair after a comeback
+ * @returns costs at position 0: going on, after a repair that held, after each renewal, and the repair after a comeback;
+ *   with second moments also the means at later positions (from 1 on)
  * @throws RangeError without any renewal
  * @complexity steps x rates x nodes x length of the increments
  * @source Bellman (1957), Dynamic Programming, ch. III; second moments along the optimal policy by the same recursion
  * @oracle brute-force enumeration of every outcome and choice in a tiny world (look-ahead.spec.ts)
  */
-export function solveLookAhead(world: LookAheadWorld, withSpread: boolean): PositionCosts {
+export function solveLookAhead(world: LookAheadWorld, withSpread: boolean): SolvedLookAhead {
   const nodes = world.complaint.length;
   const size = nodes * world.increments.length;
   const increments = world.increments.map(stepIncrements);
@@ -151,11 +152,19 @@ export function solveLookAhead(world: LookAheadWorld, withSpread: boolean): Posi
     ...renewalsAtPosition(world, afterRepair.mean, afterRepair.square),
   });
   const fold = withSpread ? foldMoments : foldMeans;
+  const later: SolvedLookAhead['later'][number][] = [];
   for (let position = world.steps - 1; position >= 0; position -= 1) {
     stepFields(increments, nodes, before.mean, quiet.mean, goOn.mean, afterRepair.mean);
     if (withSpread)
       stepFields(increments, nodes, before.square, quiet.square, goOn.square, afterRepair.square);
-    if (position > 0) fold(world, at(), world.plannedVisit[position] ?? false, before, quiet);
+    if (position === 0) break;
+    const here = at();
+    if (withSpread)
+      later[position] = {
+        goOn: Float64Array.from(goOn.mean),
+        renewPlanned: bestRenewal(world, here, true).mean,
+      };
+    fold(world, here, world.plannedVisit[position] ?? false, before, quiet);
   }
-  return at();
+  return { ...at(), later };
 }

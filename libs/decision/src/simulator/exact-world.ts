@@ -57,7 +57,7 @@ function product(rates: Float64Array, start: Spread, rate: Spread): Float64Array
 
 function trimmed(weights: Float64Array): Float64Array {
   let length = weights.length;
-  while (length > 1 && weights[length - 1]! < 1e-10) length -= 1;
+  while (length > 1 && weights[length - 1]! < 1e-7) length -= 1;
   return weights.slice(0, length);
 }
 
@@ -129,7 +129,7 @@ export function weightsAfterStep(world: ExactWorld, weights: Float64Array): Floa
   world.increments.forEach((byNode, r) => {
     for (let i = 0; i < nodes; i += 1) {
       const weight = weights[r * nodes + i]!;
-      if (weight < 1e-12) continue;
+      if (weight < 1e-9) continue;
       const steps = byNode.length === 1 ? byNode[0]! : byNode[i]!;
       for (let j = 0; j < steps.length; j += 1) {
         const at = r * nodes + Math.min(nodes - 1, i + j);

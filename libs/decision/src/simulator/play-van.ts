@@ -28,6 +28,8 @@ export interface PlayedVan {
   readonly complaints: number;
   readonly repairs: readonly PlayedRepair[];
   readonly visits: readonly PlayedVisit[];
+  /** whether the interval of the distance to the criterion that was named at a planned visit held the true distance */
+  readonly intervalsHeld: readonly boolean[];
   /** days that parts took, by action, in the order they were ordered */
   readonly deliveries: readonly { readonly action: RenewingAction; readonly actualDays: number }[];
   /** the last part: distance since fitted at the end, complaints about it */
@@ -52,6 +54,7 @@ class VanOnTheRoad {
   complaints = 0;
   readonly repairs: PlayedRepair[] = [];
   readonly visits: PlayedVisit[] = [];
+  readonly intervalsHeld: boolean[] = [];
   readonly deliveries: { action: RenewingAction; actualDays: number }[] = [];
   readonly parts: PlayedPart[] = [];
   private wear: number;
@@ -62,6 +65,7 @@ class VanOnTheRoad {
   private criterion: { kmSinceFitted: number; isPositive: boolean }[] = [];
   private complaintsKm: number[] = [];
   private inspectionCount = 0;
+  private comebacksOfAdjusting = 0;
 
   constructor(
     private readonly fleet: SimulatedFleet,
@@ -96,6 +100,7 @@ class VanOnTheRoad {
   visit(position: number): void {
     const { situation, choice } = this.asked(position, 'serviceVisit', null, 0, null);
     this.visits.push({ situation, action: choice.action });
+    if (choice.distance !== undefined && this.wear < 1) this.holdInterval(situation, choice.distance);
     if (!renews(choice.action)) return;
     this.cost += renewalCost(this.fleet, choice.action, 0, false);
     const { action } = choice;
@@ -108,8 +113,8 @@ class VanOnTheRoad {
 
   end(position: number): PlayedVan {
     this.keepPart(position);
-    const { cost, complaints, repairs, visits, deliveries, parts } = this;
-    return { cost, complaints, repairs, visits, deliveries, parts };
+    const { cost, complaints, repairs, visits, intervalsHeld, deliveries, parts } = this;
+    return { cost, complaints, repairs, visits, intervalsHeld, deliveries, parts };
   }
 
   private repair(
@@ -120,6 +125,7 @@ class VanOnTheRoad {
   ): void {
     const { fleet, van } = this;
     let cause = firstCause;
+    this.comebacksOfAdjusting = 0;
     let lastFitted = firstWarranty;
     for (let comebacks = firstCount; comebacks < MOST_COMEBACKS; comebacks += 1) {
       const warranty = lastFitted !== null && fleet.renewals[lastFitted].coversPart ? lastFitted : null;
@@ -144,7 +150,28 @@ class VanOnTheRoad {
       if (!cameBack) return;
       this.cost += fleet.comebackHandling;
       if (renews(action)) cause = 'fitting';
+      else this.comebacksOfAdjusting += 1;
     }
+  }
+
+  /** Drives the part on in thought, nothing being done, and sees whether the interval holds. */
+  private holdInterval(
+    { remainingKm, position }: Situation,
+    { lowerKm, upperKm }: { readonly lowerKm: number | null; readonly upperKm: number | null },
+  ): void {
+    const { fleet, rate } = this;
+    const { stepKm } = simulatedWorld;
+    let wear = this.wear;
+    let reached = Infinity;
+    for (let km = stepKm; km <= remainingKm && reached === Infinity; km += stepKm) {
+      const draws = this.van.draws('crossing', position, km / stepKm);
+      const grown = drawIncrement(fleet.law, rate, wear, stepKm, draws);
+      if (wear + grown >= 1) reached = km - stepKm + (stepKm * (1 - wear)) / grown;
+      wear += grown;
+    }
+    // Beyond the plan is one place: an end that lies there holds whatever lies there.
+    const isAbove = reached >= (lowerKm ?? remainingKm);
+    this.intervalsHeld.push(isAbove && (upperKm === null || reached <= upperKm));
   }
 
   private fit(position: number, action: RenewingAction): void {
@@ -154,6 +181,7 @@ class VanOnTheRoad {
     this.rate = part.rate;
     this.fittedAt = position;
     this.partAction = action;
+    this.comebacksOfAdjusting = 0;
     this.inspections = [];
     this.criterion = [];
     this.complaintsKm = [];
@@ -201,6 +229,7 @@ class VanOnTheRoad {
         remainingKm: simulatedWorld.planningDistanceKm - position * simulatedWorld.stepKm,
         serviceIntervalKm: van.serviceIntervalKm,
         comebacks,
+        comebacksOfAdjusting: this.comebacksOfAdjusting,
         inspections: [...this.inspections],
         isCriterionPositive,
         partKm: this.partKm(position),

@@ -17,6 +17,7 @@ const purposes = {
   comeback: 6,
   delivery: 7,
   part: 8,
+  crossing: 9,
 };
 
 /** A van, before anything happens to it. */

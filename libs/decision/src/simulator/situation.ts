@@ -18,6 +18,8 @@ export interface Situation {
   readonly serviceIntervalKm: number;
   /** of this complaint so far */
   readonly comebacks: number;
+  /** those of them that came after adjusting, the part now fitted being the same */
+  readonly comebacksOfAdjusting: number;
   /** of the part now fitted, oldest first, the present one last; further sets are inspections of their own */
   readonly inspections: readonly SimulatedInspection[];
   readonly isCriterionPositive: boolean;
@@ -39,7 +41,13 @@ export interface Truth {
 
 /** What is done, with the chance that the policy gives it to come back; null where it says none. */
 export type Choice =
-  | { readonly kind: 'act'; readonly action: OptionAction; readonly predicted: number | null }
+  | {
+      readonly kind: 'act';
+      readonly action: OptionAction;
+      readonly predicted: number | null;
+      /** 90 % interval of the distance until wear reaches the criterion; null is beyond the plan */
+      readonly distance?: { readonly lowerKm: number | null; readonly upperKm: number | null };
+    }
   | { readonly kind: 'measure' };
 
 /** Decides for one van; may remember what it saw. */

@@ -156,6 +156,30 @@ export type ValueOfFurtherReadings =
       readonly why: 'notAvailable' | 'labourRateMissing' | 'fewerThanTwoOptions';
     };
 
+/** Distance until wear reaches the criterion, nothing being done; null where that lies beyond the plan. */
+export interface DistanceToCriterion {
+  /** 5 % point, median, 95 % point */
+  readonly lower: ReportedValue | null;
+  readonly median: ReportedValue | null;
+  readonly upper: ReportedValue | null;
+  /** the plan, up to which it was looked for */
+  readonly within: ReportedValue;
+}
+
+/** When the part now fitted is to be looked at again, if it stays and nothing is complained of before. */
+export type NextLook =
+  /** at this planned visit the part is expected to be renewed; order it ahead */
+  | { readonly kind: 'renewAtVisit'; readonly distance: ReportedValue }
+  /** measure again when this distance has been driven */
+  | {
+      readonly kind: 'recheckAt';
+      readonly distance: ReportedValue;
+      readonly why: 'chanceOfCriterion' | 'readingWorthItsCost';
+      /** chance that wear has reached the criterion by then */
+      readonly probability: number;
+    }
+  | { readonly kind: 'notWithinPlan' };
+
 /** Result of `assessRepairOrReplace`. */
 export interface Assessment {
   readonly modelVersion: string;
@@ -179,5 +203,8 @@ export interface Assessment {
     };
     readonly probabilityBeyondCriterion: number;
     readonly ratePerThousandKm: ReportedValue;
+    readonly distanceToCriterion: DistanceToCriterion;
   };
+  /** null where nothing is priced, so that no advice can weigh costs */
+  readonly nextLook: NextLook | null;
 }
