@@ -59,7 +59,7 @@ describe('what a shop learns from its settled history', () => {
     expect(decision.body).toMatchObject({
       version: expect.stringMatching(/^judgement-\d+$/),
       learnedAt: null,
-      fit: 'nothingToLearnFrom',
+      counts: { repairs: 0, parts: 0, deliveries: 0 },
     });
     const van = await story.newVan();
     const { jobId } = await story.newJob(van, '2026-02-02T08:00:00Z');

@@ -1,6 +1,7 @@
 import {
   AppModule,
   createApi,
+  openComputePool,
   openPorts,
   usualApiSettings,
   writeKeyPrefix,
@@ -152,8 +153,11 @@ async function startWorkerOn(
   secret: string,
   onStop: OnStop,
 ): Promise<RunningWorker> {
+  const computing = openComputePool();
+  onStop(() => computing.close());
   const worker = await startWorker({
     url: database.workerUrl,
+    computing,
     sealingSecret: sealingSecret(secret),
     webhookLoopback: settings.webhookLoopback,
   });

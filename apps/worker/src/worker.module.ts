@@ -17,7 +17,9 @@ import {
   EraseExpiredAnswersUseCase,
   LearnTablesUseCase,
   type Chance,
+  ComputingHere,
   type Clock,
+  type Computing,
 } from '@endfloat/workshop';
 import { LearningRounds } from './learning-rounds.js';
 import { runRounds, type RunningWorker } from './run-rounds.js';
@@ -37,6 +39,8 @@ export interface WorkerSettings {
   readonly deliveryPauseMs?: number;
   /** told of a round that failed; the next one goes on */
   readonly onFault?: (error: unknown) => void;
+  /** threads for what takes long; on the spot where absent, as in a process of its own */
+  readonly computing?: Computing;
   /** what drills and tests replace */
   readonly parts?: {
     readonly clock?: Clock;
@@ -57,7 +61,10 @@ export async function startWorker(settings: WorkerSettings): Promise<RunningWork
   const onFault = settings.onFault ?? (() => undefined);
   const closeWindows = new CloseWatchWindowsUseCase(work, clock);
   const eraseAnswers = new EraseExpiredAnswersUseCase(work, clock);
-  const learning = new LearningRounds(new LearnTablesUseCase(work, clock, new Sha256Fingerprint()), clock);
+  const learning = new LearningRounds(
+    new LearnTablesUseCase(work, clock, new Sha256Fingerprint(), settings.computing ?? new ComputingHere()),
+    clock,
+  );
   const shops = () => listShopIds(pool);
   const round = async (): Promise<void> => {
     for (const shopId of await shops()) {

@@ -85,6 +85,7 @@ export type {
   DiagnosisDocument,
 } from './decide/learning/learned-documents.js';
 export { compute, computeHere } from './computing/computations.js';
+export { ComputingHere } from './computing/computing-here.js';
 export * from './decide/expected-costs.use-case.js';
 export * from './decide/decide.use-case.js';
 export * from './decide/show-back-test.use-case.js';

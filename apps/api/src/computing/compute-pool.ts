@@ -7,11 +7,14 @@ export interface ComputePoolSettings {
   readonly threads: number;
   /** most computations waiting for a thread */
   readonly mostWaiting: number;
-  /** milliseconds a computation may take once it has begun; a thread may take six times as long to load */
+  /** milliseconds a computation may take once it has begun */
   readonly timeLimit: number;
   /** further options of Node for the threads, e.g. to run the source as it stands */
   readonly execArgv?: readonly string[];
 }
+
+/** Milliseconds a new thread may take to load before it can compute. Judgement: seconds, on a machine that is busy. */
+const loadLimit = 60_000;
 
 /** Why the pool itself could not give an answer; the caller may ask again later. */
 export const computeRefusals = {
@@ -137,7 +140,7 @@ export class ComputePool extends Computing {
         this.drop(thread, new ComputeError('COMPUTING_TIMED_OUT'));
         void thread.worker.terminate();
       },
-      thread.isReady ? timeLimit : 6 * timeLimit,
+      thread.isReady ? timeLimit : loadLimit,
     );
   }
 

@@ -1,5 +1,13 @@
 import { optionActions, type OptionAction } from '@endfloat/decision';
-import { EnumField, IntegerField, JsonField, ListField, NumberField, TextField } from '../fields/index.js';
+import {
+  EnumField,
+  IntegerField,
+  JsonField,
+  ListField,
+  NestedField,
+  NumberField,
+  TextField,
+} from '../fields/index.js';
 import { LearnedTablesHead, LeftOutOfLearningDto } from './learned-tables.dto.js';
 
 /** Released repairs behind the chances of one action. */
@@ -35,9 +43,30 @@ export class ComebackCoefficientDto {
   deviation!: number;
 }
 
+/** Observations behind the tables. */
+export class DecisionObservationsDto {
+  @IntegerField({ description: 'Fitted parts, the ones recorded last.' })
+  parts!: number;
+
+  @IntegerField({ description: 'Inspections of them.' })
+  inspections!: number;
+
+  @IntegerField({ description: 'Complaints they may be to blame for, comebacks not among them.' })
+  complaints!: number;
+
+  @IntegerField({ description: 'Released repairs.' })
+  repairs!: number;
+
+  @IntegerField({ description: 'Deliveries with a promise.' })
+  deliveries!: number;
+
+  @NumberField({ description: 'Km watched over all parts.', min: 0 })
+  watchedKm!: number;
+}
+
 export class LearnedDecisionResponse extends LearnedTablesHead {
   @TextField({
-    description: 'How the fit ended: estimated, notConverged (judgement stays) or nothingToLearnFrom.',
+    description: 'How the fit of the comebacks ended: estimated, or notConverged: then judgement stays.',
     max: 64,
   })
   fit!: string;
@@ -51,6 +80,9 @@ export class LearnedDecisionResponse extends LearnedTablesHead {
     type: () => LeftOutOfLearningDto,
   })
   leftOut!: LeftOutOfLearningDto[];
+
+  @NestedField({ description: 'Observations behind them.', type: () => DecisionObservationsDto })
+  counts!: DecisionObservationsDto;
 
   @ListField({
     description: 'Coefficients of the comeback model.',

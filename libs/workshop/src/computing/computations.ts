@@ -4,6 +4,7 @@ import { calculateMannKendallTest, calculateTheilSenSlope } from '../calculation
 import { calculateMixedLine } from '../calculations/mixed-lines.js';
 import { calculateMeanCumulativeFunction } from '../calculations/recurrences.js';
 import { calculateSurvivalCurve, calculateTurnbullEstimate } from '../calculations/survival-curves.js';
+import { learnDecision } from '../decide/learning/learned-documents.js';
 import { previewAssessment } from '../decide/preview-assessment.js';
 import type { Computing } from '../ports/computing.port.js';
 
@@ -12,6 +13,7 @@ const computations = {
   assessRepairOrReplace,
   replayAssessment,
   previewAssessment,
+  learnDecision,
   calculateLifeFit,
   calculateMannKendallTest,
   calculateMeanCumulativeFunction,

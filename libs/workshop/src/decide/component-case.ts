@@ -27,11 +27,14 @@ export interface ComponentCase {
   readonly wearing: readonly WearingCase[];
 }
 
+/** What of a question bears on the component and its sizes. */
+type SizesAsked = Pick<
+  AssessmentQuestion,
+  'componentType' | 'position' | 'characteristicId' | 'unwornSize' | 'criterionSize'
+>;
+
 /** Everything about the component that is data: its characteristics, checks and limits, the shop's own before shipped ones. */
-export async function componentCaseOf(
-  tx: ShopTransaction,
-  question: AssessmentQuestion,
-): Promise<ComponentCase> {
+export async function componentCaseOf(tx: ShopTransaction, question: SizesAsked): Promise<ComponentCase> {
   const type = await componentTypeOf(tx, question.componentType);
   if (!type.positions.includes(question.position)) {
     throw invalidInput(
@@ -64,6 +67,24 @@ export async function componentCaseOf(
   return { type, checks, checkIds: new Set(checks.map(({ id }) => id)), wearing };
 }
 
+/** The same without a question, for the shop's usual sizes; null where it is not known what wears, and to which size. */
+export async function componentCaseIfKnown(
+  tx: ShopTransaction,
+  componentType: string,
+): Promise<ComponentCase | null> {
+  const own = await tx.componentTypes.all({ code: componentType });
+  const type = own.at(-1)?.content.definition ?? shippedComponentTypes.find(({ id }) => id === componentType);
+  const [position] = type?.positions ?? [];
+  if (position === undefined) return null;
+  const usual = { componentType, position, characteristicId: null, unwornSize: null, criterionSize: null };
+  try {
+    return await componentCaseOf(tx, usual);
+  } catch (error) {
+    if (error instanceof DomainError && error.code === 'assessment.notPossible') return null;
+    throw error;
+  }
+}
+
 function notPossible(detail: string): DomainError {
   return new DomainError('assessment.notPossible', detail);
 }
@@ -90,7 +111,7 @@ function wearingCase(
   characteristic: Characteristic,
   checks: readonly Check[],
   shopLimits: readonly Limit[],
-  question: AssessmentQuestion,
+  question: SizesAsked,
 ): WearingCase[] {
   const check = checks.find(({ characteristicId }) => characteristicId === characteristic.id);
   const { quantityKind, canonicalUnit, wearDirection } = characteristic;

@@ -5,6 +5,9 @@ import type { FittedPart } from '../ports/records/vehicles.records.js';
 import type { ShopTransaction } from '../ports/unit-of-work.port.js';
 import { evidenceOf } from './evidence.js';
 
+/** Work after which the worn surfaces are other ones; its comebacks say nothing about the wear of the part. */
+const renewing: ReadonlySet<string> = new Set(['replace', 'reBush']);
+
 /**
  * Comebacks that a person has confirmed, of jobs that worked on this component and were released since the present part was
  * fitted: comebacks of a part that is gone say nothing about this one.
@@ -25,8 +28,9 @@ export async function gatherComebacks(
   const since = part?.fittedAt ?? '';
   const counted = confirmed.filter(({ identity }) => {
     const release = releases.find((each) => each.identity.jobId === identity.jobId);
-    const workedOn = lines.some((line) => line.identity.jobId === identity.jobId);
-    return workedOn && release !== undefined && release.content.releasedAt >= since;
+    const own = lines.filter((line) => line.identity.jobId === identity.jobId);
+    const keptTheWear = own.length > 0 && !own.some(({ content }) => renewing.has(content.action));
+    return keptTheWear && release !== undefined && release.content.releasedAt >= since;
   });
   return {
     count: counted.length,

@@ -21,6 +21,9 @@ const usualTariffs: Readonly<Record<string, Readonly<Record<OptionAction, Repair
   },
 };
 
+/** Kinds of part whose tariffs are known. */
+export const kindsWithTariffs: readonly string[] = Object.keys(usualTariffs);
+
 /** The usual tariff; leaving takes nothing on any part, everything else only where somebody knows it. */
 export function usualTariff(componentType: string, action: OptionAction): RepairTariff | null {
   const known = usualTariffs[componentType]?.[action];

@@ -1,6 +1,7 @@
 import { Module } from '@nestjs/common';
 import {
   Clock,
+  Computing,
   Fingerprint,
   LearnTablesUseCase,
   ShowLearnedTablesUseCase,
@@ -12,7 +13,7 @@ import { LearnedTablesController } from './learned-tables.controller.js';
 @Module({
   controllers: [LearnedTablesController],
   providers: [
-    useCase(LearnTablesUseCase, UnitOfWork, Clock, Fingerprint),
+    useCase(LearnTablesUseCase, UnitOfWork, Clock, Fingerprint, Computing),
     useCase(ShowLearnedTablesUseCase, UnitOfWork, Fingerprint),
   ],
 })

@@ -68,7 +68,8 @@ export function presentDecisionTables(view: DecisionTablesView): LearnedDecision
     version,
     hash,
     learnedAt,
-    method: 'penalised logistic regression, normal belief at its mode',
+    method:
+      'comebacks: penalised logistic regression, normal belief at its mode; wear, complaint rates and lead times: penalised likelihood',
     fit: document.fit.kind,
     byAction: Object.entries(document.byAction).map(([action, counts]) => ({
       action: action as keyof typeof document.byAction,
@@ -77,6 +78,14 @@ export function presentDecisionTables(view: DecisionTablesView): LearnedDecision
       running: counts.running,
     })),
     leftOut: presentLeftOut(document.leftOut),
+    counts: {
+      parts: document.counts.parts,
+      inspections: document.counts.inspections,
+      complaints: document.counts.complaints,
+      repairs: document.counts.repairs,
+      deliveries: document.counts.deliveries,
+      watchedKm: document.counts.watchedKm,
+    },
     coefficients: coefficients.map(({ name, startingMean, startingDeviation, mean, deviation }) => ({
       name,
       startingMean,

@@ -139,13 +139,16 @@ export function watchOutcomeOf(
   return share > 0 ? { kind: 'running', shareOfWindow: share } : 'notWatched';
 }
 
+/** Earlier repairs of the chain that kept the wear; the chain ends where the part was renewed. */
 function earlierComebacks(job: ReleasedJobHistory, byId: ReadonlyMap<string, ReleasedJobHistory>): number {
   const seen = new Set<string>([job.jobId]);
   const open = [...job.comebackOf];
   for (let id = open.pop(); id !== undefined; id = open.pop()) {
-    if (seen.has(id)) continue;
+    const earlier = byId.get(id);
+    const isRenewed = earlier?.repairs.some(({ action }) => action === 'replace' || action === 'reBush');
+    if (seen.has(id) || isRenewed === true) continue;
     seen.add(id);
-    open.push(...(byId.get(id)?.comebackOf ?? []));
+    open.push(...(earlier?.comebackOf ?? []));
   }
   return seen.size - 1;
 }

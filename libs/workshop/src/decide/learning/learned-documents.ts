@@ -1,10 +1,13 @@
 import { shippedDiagnosisTables, type CheckSheet } from '@endfloat/catalogue';
 import {
   judgementTables,
-  learnComebacks,
+  learnTables,
   optionActions,
   type LearnedTables,
   type OptionAction,
+  type SettledDelivery,
+  type SettledPart,
+  type TaughtTables,
 } from '@endfloat/decision';
 import {
   learnFromCases,
@@ -40,12 +43,11 @@ export interface ActionCounts {
 /** Learned tables of the decision with what taught them. */
 export interface DecisionDocument {
   readonly tables: LearnedTables;
-  readonly fit: {
-    readonly kind: 'estimated' | 'notConverged' | 'nothingToLearnFrom';
-    readonly iterations: number;
-  };
+  readonly fit: { readonly kind: 'estimated' | 'notConverged'; readonly iterations: number };
   readonly byAction: Readonly<Record<OptionAction, ActionCounts>>;
   readonly leftOut: Readonly<Partial<Record<RepairLeftOutReason, number>>>;
+  /** parts, their inspections and complaints, and deliveries behind wear, complaint rates and lead times */
+  readonly counts: TaughtTables['counts'];
 }
 
 /** Everything the tables are learned from. */
@@ -54,6 +56,8 @@ export interface SettledHistory {
   readonly checks: readonly FoundCheck[];
   readonly sheets: ReadonlyMap<string, CheckSheet>;
   readonly assessed: readonly AssessedRepair[];
+  readonly parts: readonly SettledPart[];
+  readonly deliveries: readonly SettledDelivery[];
   readonly until: string;
 }
 
@@ -86,30 +90,33 @@ export function learnDiagnosis({ jobs, checks, sheets, until }: SettledHistory):
   };
 }
 
-/** Tables of the decision after the shop's settled history. A fit that does not settle leaves the judgement tables. */
-export function learnDecision(
-  { jobs, assessed, until }: SettledHistory,
-  fingerprint: Fingerprint,
-): DecisionDocument {
+/**
+ * Tables of the decision after the shop's settled history, without their hash. Always learned from the judgement tables with
+ * the whole history; coefficients whose fit does not settle stay judgement.
+ */
+export function learnDecision({
+  jobs,
+  assessed,
+  until,
+  parts,
+  deliveries,
+}: SettledHistory): DecisionDocument {
   const { repairs, leftOut } = settledRepairs(jobs, assessed, until);
   const outcomes = repairs.map(({ outcome }) => outcome);
-  const learned = outcomes.length === 0 ? null : learnComebacks(judgementTables, outcomes);
-  const tables: LearnedTables =
-    learned?.kind === 'estimated'
-      ? {
-          ...judgementTables,
-          version: `${judgementTables.version}+${String(outcomes.length)}`,
-          comeback: learned.table,
-        }
-      : judgementTables;
+  const { tables, comebacks, counts } = learnTables(
+    { parts, deliveries, repairs: outcomes },
+    judgementTables,
+  );
+  const taughtBy = outcomes.length + counts.inspections + counts.complaints + counts.deliveries;
   const countOf = (action: OptionAction, kind: 'comeback' | 'held' | 'running'): number =>
     outcomes.filter(({ context, outcome }) => context.action === action && outcome.kind === kind).length;
   return {
-    tables: { ...tables, hash: hashOfDecision(tables, fingerprint) },
-    fit:
-      learned === null
-        ? { kind: 'nothingToLearnFrom', iterations: 0 }
-        : { kind: learned.kind, iterations: learned.iterations },
+    tables:
+      taughtBy === 0
+        ? judgementTables
+        : { ...tables, version: `${judgementTables.version}+${String(outcomes.length)}`, hash: '' },
+    fit: comebacks,
+    counts,
     byAction: Object.fromEntries(
       optionActions.map((action) => [
         action,

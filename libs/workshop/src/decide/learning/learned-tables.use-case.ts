@@ -6,8 +6,12 @@ import type { Clock } from '../../ports/clock.port.js';
 import type { Fingerprint } from '../../ports/fingerprint.port.js';
 import type { LearnedSubject, StoredTables } from '../../ports/plain-stores.port.js';
 import type { ShopTransaction, UnitOfWork } from '../../ports/unit-of-work.port.js';
+import { compute } from '../../computing/computations.js';
+import type { Computing } from '../../ports/computing.port.js';
+import { settledDeliveries, settledParts } from './settled-parts.js';
 import { canonicalText } from './canonical-text.js';
 import {
+  hashOfDecision,
   hashOfDiagnosis,
   learnDecision,
   learnDiagnosis,
@@ -24,7 +28,15 @@ export interface TablesInUse<D> {
   readonly document: D;
 }
 
-const nothing: SettledHistory = { jobs: [], checks: [], sheets: new Map(), assessed: [], until: '' };
+const nothing: SettledHistory = {
+  jobs: [],
+  checks: [],
+  sheets: new Map(),
+  assessed: [],
+  parts: [],
+  deliveries: [],
+  until: '',
+};
 
 /** Tables of the diagnosis the shop works by. */
 export async function diagnosisTablesInUse(
@@ -41,7 +53,7 @@ export async function decisionTablesInUse(
   fingerprint: Fingerprint,
   hash?: string,
 ): Promise<TablesInUse<DecisionDocument>> {
-  return inUse(tx, 'decision', () => newDecision(nothing, fingerprint), hash);
+  return inUse(tx, 'decision', () => named(learnDecision(nothing), fingerprint), hash);
 }
 
 /** Judgement tables with their hash, worked out once for each adapter. */
@@ -51,7 +63,7 @@ const judgementByFingerprint = new WeakMap<Fingerprint, LearnedTables>();
 export function judgementNumbers(fingerprint: Fingerprint): LearnedTables {
   const known = judgementByFingerprint.get(fingerprint);
   if (known !== undefined) return known;
-  const { tables } = learnDecision(nothing, fingerprint);
+  const { tables } = named(learnDecision(nothing), fingerprint).document;
   judgementByFingerprint.set(fingerprint, tables);
   return tables;
 }
@@ -77,9 +89,11 @@ function newDiagnosis(history: SettledHistory, fingerprint: Fingerprint): NewTab
   return { version: document.tables.version, hash: hashOfDiagnosis(document.tables, fingerprint), document };
 }
 
-function newDecision(history: SettledHistory, fingerprint: Fingerprint): NewTables<DecisionDocument> {
-  const document = learnDecision(history, fingerprint);
-  return { version: document.tables.version, hash: document.tables.hash, document };
+/** Tables of the decision with the hash they go by. */
+function named(document: DecisionDocument, fingerprint: Fingerprint): NewTables<DecisionDocument> {
+  const hash = hashOfDecision(document.tables, fingerprint);
+  const { version } = document.tables;
+  return { version, hash, document: { ...document, tables: { ...document.tables, hash } } };
 }
 
 async function inUse<D>(
@@ -119,6 +133,7 @@ export class LearnTablesUseCase {
     private readonly work: UnitOfWork,
     private readonly clock: Clock,
     private readonly fingerprint: Fingerprint,
+    private readonly computing: Computing,
   ) {}
 
   /** Answers without learning where nothing was recorded since `mark`. */
@@ -130,7 +145,8 @@ export class LearnTablesUseCase {
     });
     if (read.history === null) return { mark: read.mark, changed: null };
     const diagnosis = newDiagnosis(read.history, this.fingerprint);
-    const decision = newDecision(read.history, this.fingerprint);
+    const learned = await compute(this.computing, 'learnDecision', read.history);
+    const decision = named(learned, this.fingerprint);
     const changed = await this.work.run(shopId, async (tx) => {
       await tx.takeTurn('learned-tables');
       const stored: LearnedSubject[] = [];
@@ -151,7 +167,8 @@ async function historyOf(tx: ShopTransaction, until: string): Promise<SettledHis
     false,
   );
   const sheets = new Map((await tx.checkSheets.all({})).map(({ id, content }) => [id, content.definition]));
-  return { jobs, checks, sheets, assessed, until };
+  const [parts, deliveries] = [await settledParts(tx), await settledDeliveries(tx)];
+  return { jobs, checks, sheets, assessed, parts, deliveries, until };
 }
 
 /** Adds the tables where they differ from those in use; false where they are the same, or somebody learned later. */
