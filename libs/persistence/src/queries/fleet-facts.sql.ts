@@ -67,13 +67,12 @@ SELECT vehicle_id, json_agg(at ORDER BY at) AS moments FROM (
   };
 }
 
-/** Reliable distances of each vehicle, milliseconds and km in turn. */
+/** Reliable distances of each vehicle: milliseconds and km in turn, as text that is quick to write and to read. */
 export function buildDistancesSql(shopId: string, query: Scope): Statement {
   return {
     text: `
-SELECT i.vehicle_id,
-  array_agg(extract(epoch FROM r.read_at) * 1000 ORDER BY r.read_at, r.distance_km, i.id)::float8[] AS moments,
-  array_agg(r.distance_km ORDER BY r.read_at, r.distance_km, i.id)::float8[] AS km
+SELECT i.vehicle_id, string_agg((extract(epoch FROM r.read_at) * 1000)::bigint || ' ' || r.distance_km::float8, ' '
+    ORDER BY r.read_at, r.distance_km, i.id) AS points
 FROM ${recordsOf('odometer_entry', 'vehicle_id')}
 WHERE r.reliable AND r.distance_km IS NOT NULL
 GROUP BY i.vehicle_id`,

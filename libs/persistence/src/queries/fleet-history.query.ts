@@ -51,9 +51,21 @@ interface PartRow {
   readonly inspections: readonly { readonly at: string; readonly isWorn: boolean }[];
 }
 
+/** Kind of part, action, item of the plan, milliseconds, km. */
+type DoneRow = readonly [string | null, LastDone['action'], string | null, number, string | null];
+
 /** PostgreSQL writes instants in JSON with the offset of the session; here they are all in UTC. */
 const instant = (at: string | Date): string => new Date(at).toISOString();
 const instantOrNull = (at: string | Date | null): string | null => (at === null ? null : instant(at));
+
+/** Milliseconds and km in turn. */
+function pointsOf(text: string): readonly FleetDistance[] {
+  const numbers = text.split(' ');
+  const points: FleetDistance[] = [];
+  for (let place = 0; place + 1 < numbers.length; place += 2)
+    points.push({ at: Number(numbers[place]), km: Number(numbers[place + 1]) });
+  return points;
+}
 
 export class SqlFleetHistoryQueries implements FleetHistoryQueries {
   constructor(private readonly connection: ShopConnection) {}
@@ -82,15 +94,10 @@ export class SqlFleetHistoryQueries implements FleetHistoryQueries {
   }
 
   async distances(query: Query<'distances'>): Promise<ReadonlyMap<string, readonly FleetDistance[]>> {
-    const rows = await this.rows<{ vehicle_id: string; moments: readonly number[]; km: readonly number[] }>(
+    const rows = await this.rows<{ vehicle_id: string; points: string }>(
       buildDistancesSql(this.connection.shopId, query),
     );
-    return new Map(
-      rows.map(({ vehicle_id, moments, km }) => [
-        vehicle_id,
-        moments.map((at, place) => ({ at, km: km[place] ?? 0 })),
-      ]),
-    );
+    return new Map(rows.map(({ vehicle_id, points }) => [vehicle_id, pointsOf(points)]));
   }
 
   async events(query: Query<'events'>): Promise<readonly FleetEvent[]> {
@@ -132,23 +139,17 @@ export class SqlFleetHistoryQueries implements FleetHistoryQueries {
       buildLastFittedSql(shopId, query),
       buildLastServicesSql(shopId, query),
     ]) {
-      const rows = await this.rows<{
-        vehicle_id: string;
-        component_type: string | null;
-        action: LastDone['action'];
-        plan_item_id: string | null;
-        done_at: Date;
-        distance_km: string | null;
-      }>(statement);
-      for (const row of rows)
-        done.push({
-          vehicleId: row.vehicle_id,
-          componentType: row.component_type,
-          action: row.action,
-          planItemId: row.plan_item_id,
-          doneAt: instant(row.done_at),
-          distanceKm: row.distance_km,
-        });
+      const rows = await this.rows<{ vehicle_id: string; list: readonly DoneRow[] }>(statement);
+      for (const { vehicle_id: vehicleId, list } of rows)
+        for (const [componentType, action, planItemId, doneAt, distanceKm] of list)
+          done.push({
+            vehicleId,
+            componentType,
+            action,
+            planItemId,
+            doneAt: new Date(doneAt).toISOString(),
+            distanceKm,
+          });
     }
     return done;
   }

@@ -1,45 +1,42 @@
 import { among, recordsOf, scopeValues, type Scope, type Statement } from './fleet-facts.sql.js';
 
-/**
- * When work of each kind was last done on each kind of part of each vehicle, when a part was last fitted, and when an item of the
- * plan was last recorded as done.
- */
+/** The rows of a statement gathered into one list a vehicle. */
+const listed = (rows: string): string => `
+SELECT vehicle_id, json_agg(json_build_array(component_type, action, plan_item_id,
+  (extract(epoch FROM done_at) * 1000)::bigint, distance_km::text)) AS list
+FROM (${rows}) AS done GROUP BY vehicle_id`;
+
+/** When work of each kind was last done on each kind of part of each vehicle. */
 export function buildLastDoneSql(shopId: string, query: Scope): Statement {
-  return {
-    text: `
-SELECT DISTINCT ON (j.vehicle_id, r.component_type, r.action)
-  j.vehicle_id, r.component_type, r.action, NULL::uuid AS plan_item_id, r.done_at, NULL::numeric AS distance_km
+  const rows = `
+SELECT j.vehicle_id, r.component_type, r.action, NULL::uuid AS plan_item_id, max(r.done_at) AS done_at,
+  NULL::numeric AS distance_km
 FROM ${recordsOf('work_line', '')} JOIN job j ON j.shop_id = i.shop_id AND j.id = i.job_id
 WHERE r.state = 'done' AND r.done_at IS NOT NULL AND ${among('j.vehicle_id')}
-ORDER BY 1, 2, 3, r.done_at DESC`,
-    values: scopeValues(shopId, query),
-  };
+GROUP BY 1, 2, 3`;
+  return { text: listed(rows), values: scopeValues(shopId, query) };
 }
 
 /** When a part of each kind was last fitted to each vehicle. */
 export function buildLastFittedSql(shopId: string, query: Scope): Statement {
-  return {
-    text: `
+  const rows = `
 SELECT DISTINCT ON (i.vehicle_id, r.component_type)
   i.vehicle_id, r.component_type, NULL::text AS action, NULL::uuid AS plan_item_id, r.fitted_at AS done_at,
   r.fitted_km AS distance_km
 FROM ${recordsOf('fitted_part', 'vehicle_id')}
 WHERE r.fitted_at IS NOT NULL
-ORDER BY 1, 2, r.fitted_at DESC`,
-    values: scopeValues(shopId, query),
-  };
+ORDER BY 1, 2, r.fitted_at DESC`;
+  return { text: listed(rows), values: scopeValues(shopId, query) };
 }
 
 /** When each item of the plan was last recorded as done. */
 export function buildLastServicesSql(shopId: string, query: Scope): Statement {
-  return {
-    text: `
+  const rows = `
 SELECT DISTINCT ON (i.vehicle_id, i.plan_item_id)
   i.vehicle_id, NULL::text AS component_type, NULL::text AS action, i.plan_item_id, r.done_at, r.distance_km
 FROM ${recordsOf('service_record', 'vehicle_id')}
-ORDER BY 1, 4, r.done_at DESC`,
-    values: scopeValues(shopId, query),
-  };
+ORDER BY 1, 4, r.done_at DESC`;
+  return { text: listed(rows), values: scopeValues(shopId, query) };
 }
 
 /** Work done after $4 and until $5, by vehicle, year and currency of the parts. */

@@ -63,38 +63,39 @@ export async function askedVehicles(
   return own === undefined || own.includes(id) ? [id] : [];
 }
 
-/** Sorts as text: by the day it is expected to be due; without one last. */
-function rankOf({ due: { expectedDay } }: DueService): string {
-  return expectedDay === null
-    ? '9'
-    : `1 ${Math.max(0, expectedDay + 1e6)
-        .toFixed(6)
-        .padStart(16, '0')}`;
+/** The day it is expected to be due, to the millisecond so that it survives being written; without one last. */
+const rankOf = ({ due: { expectedDay } }: DueService): number =>
+  expectedDay === null ? Infinity : Math.round(expectedDay * 86_400_000);
+
+const idOf = ({ vehicle, planItemId }: DueService): string => `${vehicle.vehicleId} ${planItemId}`;
+
+interface Ranked {
+  readonly service: DueService;
+  readonly rank: number;
 }
+
+const inOrder = (a: Ranked, b: Ranked): number =>
+  a.rank === b.rank ? byText(idOf(a.service), idOf(b.service)) : a.rank - b.rank;
+
+const isBehind = ({ service, rank }: Ranked, { sortValue, id }: ListPosition): boolean => {
+  const from = sortValue === 'none' ? Infinity : Number(sortValue);
+  return rank === from ? idOf(service) > id : rank > from;
+};
 
 function pageOf(
   services: readonly DueService[],
   { after, limit }: DueServicesQuery,
 ): Pick<DueServiceList, 'items' | 'next'> {
-  const ranked = services
-    .map((service) => ({
-      service,
-      sortValue: rankOf(service),
-      id: `${service.vehicle.vehicleId} ${service.planItemId}`,
-    }))
-    .sort((a, b) => byText(a.sortValue, b.sortValue) || byText(a.id, b.id));
-  const from =
-    after === undefined
-      ? 0
-      : ranked.findIndex(
-          ({ sortValue, id }) => (byText(sortValue, after.sortValue) || byText(id, after.id)) > 0,
-        );
+  const ranked = services.map((service) => ({ service, rank: rankOf(service) })).sort(inOrder);
+  const from = after === undefined ? 0 : ranked.findIndex((each) => isBehind(each, after));
   const page = from < 0 ? [] : ranked.slice(from, from + limit);
   const last = page.at(-1);
-  const isMore = from >= 0 && ranked.length > from + limit;
+  const isMore = from >= 0 && ranked.length > from + limit && last !== undefined;
   return {
     items: page.map(({ service }) => service),
-    next: isMore && last !== undefined ? { sortValue: last.sortValue, id: last.id } : undefined,
+    next: isMore
+      ? { sortValue: last.rank === Infinity ? 'none' : String(last.rank), id: idOf(last.service) }
+      : undefined,
   };
 }
 
