@@ -294,7 +294,7 @@ describe('webhooks, counted at the receiver', () => {
     const sent = receiver.at(told.path).length;
     const deliveries = await deliveriesOf(told);
     // Those that were under way when the first one was answered were sent, too: every attempt is in the log.
-    expect(deliveries.reduce((sum, { attempts }) => sum + Number(attempts), 0)).toBe(sent);
+    expect(deliveries.reduce<number>((sum, { attempts }) => sum + Number(attempts), 0)).toBe(sent);
     expect(times(told)).toEqual(Array<number>(sent).fill(1));
     expect(new Set(deliveries.map(({ state }) => state as string))).toEqual(new Set(['failed', 'withdrawn']));
     const url = `/v1/webhook-endpoints/${told.id}`;

@@ -124,8 +124,9 @@ function readUpTo(response: IncomingMessage, most: number, signal: AbortSignal):
   return new Promise((resolve, reject) => {
     let read = 0;
     const end = (how: () => void): void => {
-      response.destroy();
+      // First, since closing it says that it broke off.
       how();
+      response.destroy();
     };
     response.on('data', (chunk: Buffer) => {
       read += chunk.byteLength;

@@ -37,14 +37,17 @@ export function ipv4Bytes(text: string): readonly number[] | undefined {
   return bytes.every((byte) => byte <= 255) ? bytes : undefined;
 }
 
+/** An IPv4 address as the last two groups of one of IPv6. */
+function groupsOf([a = 0, b = 0, c = 0, d = 0]: readonly number[]): string {
+  return `${(a * 256 + b).toString(16)}:${(c * 256 + d).toString(16)}`;
+}
+
 /** Bytes of an IPv6 address (RFC 4291 section 2.2), without brackets or zone; undefined for everything else. */
 export function ipv6Bytes(text: string): readonly number[] | undefined {
-  const tail = /^(.*:)(\d+\.\d+\.\d+\.\d+)$/.exec(text);
-  if (tail !== null) {
-    const ipv4 = ipv4Bytes(tail[2] ?? '');
-    if (ipv4 === undefined) return undefined;
-    const [a = 0, b = 0, c = 0, d = 0] = ipv4;
-    return ipv6Bytes(`${tail[1] ?? ''}${(a * 256 + b).toString(16)}:${(c * 256 + d).toString(16)}`);
+  const [, head = '', tail] = /^(.*:)(\d+\.\d+\.\d+\.\d+)$/.exec(text) ?? [];
+  if (tail !== undefined) {
+    const ipv4 = ipv4Bytes(tail);
+    return ipv4 === undefined ? undefined : ipv6Bytes(head + groupsOf(ipv4));
   }
   const halves = text.split('::');
   if (halves.length > 2) return undefined;

@@ -60,8 +60,15 @@ export function readWebhookTarget(url: string, allowsLoopback: boolean): TargetR
   const port = portText === undefined ? (scheme === 'https' ? 443 : 80) : Number(portText);
   if (port > 65535) return refused('port', 'must have a port of at most 65535');
   const target = { scheme: scheme as WebhookTarget['scheme'], host, isAddress, port, path };
-  if (allowsLoopback && (host === 'localhost' || (isAddress && isLoopbackAddress(host))))
-    return { kind: 'allowed', target };
+  return allowsLoopback && isThisMachine(target) ? { kind: 'allowed', target } : inPublic(target);
+}
+
+function isThisMachine({ host, isAddress }: WebhookTarget): boolean {
+  return host === 'localhost' || (isAddress && isLoopbackAddress(host));
+}
+
+function inPublic(target: WebhookTarget): TargetReading {
+  const { scheme, host, isAddress, port } = target;
   if (scheme !== 'https') return refused('https', 'must begin with https://');
   if (!webhookPorts.some((each) => each === port))
     return refused('port', `must have one of the ports ${webhookPorts.join(', ')}`);
