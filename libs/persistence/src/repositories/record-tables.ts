@@ -1,5 +1,7 @@
 import type * as records from '@endfloat/workshop/ports';
 import { planningTables } from './planning-tables.js';
+import { stockTables } from './stock-tables.js';
+import { webhookTables } from './webhook-tables.js';
 import type { RecordTable } from './record-table.js';
 
 /** Every kind of record and where it lies. Held equal to prisma/schema.prisma by a test. */
@@ -231,53 +233,7 @@ export const recordTables = {
     columns: { orderedOn: 'date', promisedOn: 'date', arrivedOn: 'date' },
     sort: { by: 'orderedOn', descending: true },
   } satisfies RecordTable<records.OfOffer, records.Delivery>,
-  webhookEndpoints: {
-    name: 'webhook_endpoint',
-    identity: {},
-    columns: { state: 'text' },
-    sort: { by: 'firstRecordedAt', descending: true },
-  } satisfies RecordTable<records.NoReferences, records.WebhookEndpoint>,
-  parts: {
-    name: 'part',
-    identity: {},
-    columns: { componentType: 'text', partNumber: 'text' },
-    sort: { by: 'partNumber', descending: false },
-  } satisfies RecordTable<records.NoReferences, records.Part>,
-  stockMoves: {
-    name: 'stock_move',
-    identity: {
-      partId: 'uuid',
-      jobId: 'uuid',
-      workLineId: 'uuid',
-      reversesId: 'uuid',
-      condition: 'text',
-      kind: 'text',
-      position: 'int4',
-      onHandChange: 'int4',
-      reservedChange: 'int4',
-      onHandAfter: 'int4',
-      reservedAfter: 'int4',
-    },
-    columns: { happenedAt: 'timestamptz', serial: 'text', batch: 'text' },
-    sort: { by: 'firstRecordedAt', descending: true },
-  } satisfies RecordTable<records.StockMoveIdentity, records.StockMove>,
-  cores: {
-    name: 'core',
-    identity: { partId: 'uuid', stockMoveId: 'uuid', jobId: 'uuid' },
-    columns: { supplier: 'text', componentType: 'text', owedSince: 'date', returnBy: 'date', state: 'text' },
-    sort: { by: 'owedSince', descending: true },
-  } satisfies RecordTable<records.CoreIdentity, records.Core>,
-  warrantyClaims: {
-    name: 'warranty_claim',
-    identity: { partId: 'uuid', fittedPartId: 'uuid', jobId: 'uuid' },
-    columns: { supplier: 'text', claimedOn: 'date', state: 'text' },
-    sort: { by: 'claimedOn', descending: true },
-  } satisfies RecordTable<records.WarrantyClaimIdentity, records.WarrantyClaim>,
-  arrivalInspections: {
-    name: 'arrival_inspection',
-    identity: { partId: 'uuid', checkSheetId: 'uuid', stockMoveId: 'uuid' },
-    columns: { inspectedAt: 'timestamptz', serial: 'text' },
-    sort: { by: 'inspectedAt', descending: true },
-  } satisfies RecordTable<records.ArrivalInspectionIdentity, records.ArrivalInspection>,
+  ...webhookTables,
+  ...stockTables,
   ...planningTables,
 };
