@@ -1,3 +1,4 @@
+import { partConditions } from '@endfloat/catalogue';
 import type { MonthOfUse, StockLine, StockQueries } from '@endfloat/workshop/ports';
 import type { ShopConnection } from '../connection/shop-connection.js';
 
@@ -10,13 +11,17 @@ export function buildStockLinesSql(
 ): { text: string; values: unknown[] } {
   return {
     text: `
-SELECT DISTINCT ON (m.part_id, m.condition)
-  m.part_id AS "partId", m.condition, m.position, m.on_hand_after AS "onHand", m.reserved_after AS reserved,
+SELECT p.id AS "partId", c.condition, m.position, m.on_hand_after AS "onHand", m.reserved_after AS reserved,
   to_char(m.recorded_at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') AS "lastMovedAt"
-FROM stock_move m
-WHERE m.shop_id = $1 AND ($2::uuid[] IS NULL OR m.part_id = ANY($2::uuid[])) AND m.recorded_at <= $3
-ORDER BY m.part_id, m.condition, m.position DESC`,
-    values: [shopId, partIds ?? null, asOf ?? whenever],
+FROM part p
+CROSS JOIN unnest($4::text[]) AS c(condition)
+CROSS JOIN LATERAL (
+  SELECT position, on_hand_after, reserved_after, recorded_at FROM stock_move
+  WHERE shop_id = $1 AND part_id = p.id AND condition = c.condition AND recorded_at <= $3
+  ORDER BY shop_id DESC, part_id DESC, condition DESC, position DESC LIMIT 1) m
+WHERE p.shop_id = $1 AND ($2::uuid[] IS NULL OR p.id = ANY($2::uuid[]))
+ORDER BY p.id, c.condition`,
+    values: [shopId, partIds ?? null, asOf ?? whenever, [...partConditions]],
   };
 }
 
