@@ -24,3 +24,4 @@ export type { AssessmentDepth } from './assess/assess-repair-or-replace.js';
 export * from './learning/settled-history.js';
 export { learnTables } from './learning/learn-tables.js';
 export type { TaughtTables } from './learning/learn-tables.js';
+export { recheckChance } from './assess/next-look.js';

@@ -5,8 +5,7 @@ import { normalised } from '../grid/hat-weights.js';
 import { recalled } from '../memo/recalled.js';
 import type { NextLook } from '../terms/assessment.js';
 import type { DecisionModel } from './decision-model.js';
-import { marginsOf } from './parts-to-come.js';
-import { chanceBeyondCriterion } from './reasons.js';
+import { chancesOfCrossing } from './parts-to-come.js';
 import { reported, reportedShare } from './reported.js';
 import { chancesShown } from './value-of-readings.js';
 
@@ -27,7 +26,7 @@ function quietStep(model: DecisionModel, places: Float64Array): Float64Array {
 function savingThere(
   goOn: Float64Array,
   renew: number,
-  { places }: PartBelief,
+  places: Float64Array,
   shown: readonly Float64Array[],
 ): number {
   const nodes = wearNodes.length;
@@ -55,7 +54,7 @@ function savingThere(
 /**
  * When the part now fitted is to be looked at again if it stays and nothing is complained of: the first distance at which
  * a set of readings is expected to save more than it costs, or at which the chance of having reached the criterion passes
- * a tenth. A planned visit at which renewing is expected to be the cheaper course comes before that where it lies nearer.
+ * a tenth (nothing being done, complaints or not). A planned visit at which renewing is expected to be the cheaper course comes before that where it lies nearer.
  *
  * @param model  solved with its later positions
  * @param part   what is believed of the part now fitted
@@ -68,20 +67,20 @@ export function nextLook(model: DecisionModel, part: PartBelief): NextLook {
   const u = isMeasurable ? furtherReadings.standardUncertainty / criterionWear(characteristic) : 0;
   const cost = isMeasurable ? furtherReadings.labourHours * prices.labourPerHour : Infinity;
   const shown = isMeasurable ? recalled(tables, `shown ${u}`, () => chancesShown(u)) : [];
+  const crossed = chancesOfCrossing(beliefs, part.places);
   let places = part.places;
   for (let position = 1; position < beliefs.steps; position += 1) {
     places = quietStep(model, places);
-    const then = marginsOf(places);
     const there = ahead.later[position]!;
     const distance = reported(position * beliefs.stepKm, 'km');
     const goOn = places.reduce((sum, weight, index) => sum + weight * there.goOn[index]!, 0);
     if (world.plannedVisit[position] === true && there.renewPlanned < goOn)
       return { kind: 'renewAtVisit', distance };
-    const chance = chanceBeyondCriterion(then.wear);
+    const chance = crossed[position]!;
     const probability = reportedShare(chance);
     if (chance >= recheckChance)
       return { kind: 'recheckAt', distance, why: 'chanceOfCriterion', probability };
-    if (isMeasurable && savingThere(there.goOn, there.renewPlanned, then, shown) > cost)
+    if (isMeasurable && savingThere(there.goOn, there.renewPlanned, places, shown) > cost)
       return { kind: 'recheckAt', distance, why: 'readingWorthItsCost', probability };
   }
   return { kind: 'notWithinPlan' };

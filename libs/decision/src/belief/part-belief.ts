@@ -132,7 +132,8 @@ export function beforeReading(
       throw new RangeError(`an earlier inspection lies 0 km or more back, got ${reading.kmBefore}`);
     places = told(places, readingLikelihood(reading));
     const km = reading.kmBefore - (ordered[k + 1]?.kmBefore ?? 0);
-    if (km > 0) places = withSurprise(afterDistance(places, growth(km)), rates);
+    // Also on one occasion: two sets that cannot both be true must not leave nothing.
+    places = withSurprise(km > 0 ? afterDistance(places, growth(km)) : places, rates);
   });
   return places;
 }

@@ -71,7 +71,7 @@ export function anyPartDensity({ fittedPart, byAction }: LearnedTables['wear']):
 export function functionalLikelihood(functional: FunctionalEvidence, width: number): Float64Array {
   if (functional === 'none') return new Float64Array(wearNodes.length).fill(1);
   const sign = functional === 'positive' ? 1 : -1;
-  return wearNodes.map((node) => logistic((sign * (node - 1)) / width));
+  return wearNodes.map((node) => Math.max(1e-9, logistic((sign * (node - 1)) / width)));
 }
 
 /**
