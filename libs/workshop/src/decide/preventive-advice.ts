@@ -73,6 +73,10 @@ export function adviceOf(
 ): PreventiveAdvice | null {
   const { recommendation } = result;
   if (recommendation.kind === 'none') return null;
+  const plain = { withinKm: null, chance: null, optionId: null, needed: null, got: wear.points };
+  // Safety is never weighed against wear or money, and what has to be measured first is not advised on.
+  if (input.evidence.safetyFindings.length > 0) return { kind: 'dangerFirst', ...plain };
+  if (recommendation.kind === 'measureFirst') return { kind: 'measureFirst', ...plain };
   const optionId =
     recommendation.kind === 'closeCall' ? (recommendation.optionIds[0] ?? null) : recommendation.optionId;
   const option = result.options.find((each) => each.optionId === optionId);
@@ -81,8 +85,11 @@ export function adviceOf(
   if (option.action === 'leave' || option.action === 'adjust')
     return adviceByWear({ ...wear, planningDistanceKm, serviceIntervalKm });
   const chance = rounded(result.belief.probabilityBeyondCriterion);
-  const isWorkingStill = input.occasion === 'serviceVisit' && chance < adviceThresholds.replace;
-  const kind = isWorkingStill ? 'replaceAtNextVisit' : 'renewNow';
-  const withinKm = isWorkingStill ? serviceIntervalKm : null;
+  // Without a complaint a renewal waits for the next planned visit, unless the criterion says that it no longer works.
+  const { functionalCriterion } = input.evidence;
+  const fails = functionalCriterion.kind === 'positive' && functionalCriterion.isValid;
+  const canWait = input.occasion === 'serviceVisit' && !fails;
+  const kind = canWait ? 'replaceAtNextVisit' : 'renewNow';
+  const withinKm = canWait ? serviceIntervalKm : null;
   return { kind, withinKm, chance, optionId, needed: null, got: wear.points };
 }

@@ -11,7 +11,7 @@ import type {
 /** Options in the words of the trade. */
 export const actionTexts: Readonly<Record<OptionAction, string>> = {
   leave: 'leave it as it is',
-  adjust: 'clean and adjust, the worn part stays in',
+  adjust: 'clean and adjust (the worn part stays in)',
   reBush: 're-bush it',
   fitUsed: 'fit a used part',
   fitRemanufactured: 'fit a remanufactured part',
@@ -52,7 +52,7 @@ export const reasonTexts: Readonly<Record<ReasonCode, string>> = {
   comebackRisk:
     'If you {option}, it comes back with a chance of {probability%}; that costs {cost} on average.',
   leadTimeAsDelivered:
-    'To {option} the part takes {days} as this supplier really delivers ({deliveries} deliveries).',
+    'To {option} the part takes {days} as this supplier really delivers (deliveries counted: {deliveries}).',
   leadTimeAsPromisedOnly:
     'To {option} the part takes {days}, reckoned from the promise alone: no delivery of this supplier is known.',
   waitOutweighsPrice:
@@ -70,7 +70,7 @@ export const guardTexts: Readonly<Record<GuardCode, string>> = {
   safetyFindingNotCured: 'A dangerous finding stays open if you {option}: this is never offered.',
   functionalCriterionPositive:
     'Moving the shaft by hand works the switch, so to {option} would leave a worn part in: this is not offered.',
-  customerDeclined: 'The customer has said no to this.',
+  customerDeclined: 'The customer has said no: to {option} is not offered.',
   undecidedReadingAlone:
     'The measurement alone is undecided or missing and is no reason to replace; the expected cost may be, once further readings were offered.',
   consentNeeded: 'The customer has not consented to this amount yet.',
@@ -104,11 +104,16 @@ export const flipTexts: Readonly<Record<FlipQuantity, string>> = {
 /** A value with its unit as people write it. */
 export function inWords({ value, unit }: ReportedValue): string {
   if (unit === '1') return value;
-  if (unit === 'd') return `${value} days`;
+  if (unit === 'd') return `${String(Number(Number(value).toFixed(1)))} days`;
   return `${value} ${unit.replace('/1000.km', ' per 1000 km')}`;
 }
 
-const inPercent = ({ value }: ReportedValue): string => `${Number((Number(value) * 100).toFixed(1))} %`;
+/** Nothing estimated is ever quite impossible or certain. */
+function inPercent({ value }: ReportedValue): string {
+  const percent = Number((Number(value) * 100).toFixed(1));
+  if (percent === 0) return 'less than 0.1 %';
+  return percent === 100 ? 'more than 99.9 %' : `${String(percent)} %`;
+}
 
 /** Fills a sentence; a value that is missing shows as a dash, never as a gap. */
 export function sentence(

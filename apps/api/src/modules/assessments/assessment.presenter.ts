@@ -68,23 +68,28 @@ const whyNone = {
     'The guards leave no option. The van may only be handed over unrepaired, not for the road.',
 } as const;
 
-function presentRecommendation({ recommendation }: Assessment, words: OptionWords): RecommendationDto {
+const dangerFirst =
+  'A dangerous finding is open: it is put right before anything else, and until then the van is not for the road. ';
+
+function presentRecommendation(result: Assessment, words: OptionWords): RecommendationDto {
+  const { recommendation, reasons } = result;
+  const first = reasons.some(({ code }) => code === 'safetyFinding') ? dangerFirst : '';
   const consent = ' The customer has still to consent to the amount.';
   switch (recommendation.kind) {
     case 'recommended': {
       const { kind, optionId, consentNeeded } = recommendation;
-      const detail = `Recommended: ${words(optionId) ?? optionId}.${consentNeeded ? consent : ''}`;
+      const detail = `${first}Recommended: ${words(optionId) ?? optionId}.${consentNeeded ? consent : ''}`;
       return { kind, optionId, consentNeeded, detail };
     }
     case 'closeCall': {
       const { kind, optionIds, consentNeeded } = recommendation;
       const names = optionIds.map((id) => words(id) ?? id).join('; ');
-      const detail = `A close call, cheapest first: ${names}. A person may take any of them.${consentNeeded ? consent : ''}`;
+      const detail = `${first}A close call, cheapest first: ${names}. A person may take any of them.${consentNeeded ? consent : ''}`;
       return { kind, optionIds: [...optionIds], consentNeeded, detail };
     }
     case 'measureFirst': {
       const { kind, optionId, readings } = recommendation;
-      const detail = `Take ${String(readings)} more readings first. Without them it would be: ${words(optionId) ?? optionId}.`;
+      const detail = `${first}Take ${String(readings)} more readings first. Without them it would be: ${words(optionId) ?? optionId}.`;
       return { kind, optionId, readings, detail };
     }
     case 'none':

@@ -22,10 +22,14 @@ function inWords({ kind, withinKm, chance, needed, got }: PreventiveAdvice): str
     case 'recheckSoon':
       return `The part may have reached the criterion already or will soon: measure it again within ${km}, and earlier if anything changes.`;
     case 'replaceAtNextVisit':
-      return `Order the part ahead and renew it at ${visit}: the chance that it has reached the criterion is ${percent}.`;
+      return `Order the part ahead and renew it at ${visit}: the chance that it has reached the criterion is ${percent}. Earlier if a complaint comes up.`;
+    case 'dangerFirst':
+      return 'A dangerous finding is open: put it right and prove it before anything is advised about wear.';
+    case 'measureFirst':
+      return 'Take the further readings first; what to do ahead follows from them.';
     case 'renewNow':
       return 'Renew the part at this visit.';
     case 'notEnoughKnown':
-      return `How fast it wears is not known yet: ${String(got)} of ${String(needed)} inspections. Measure it again at the next visit.`;
+      return `How fast it wears cannot be told yet from ${String(got)} inspections; at least ${String(needed)} are needed. Measure it again at the next visit.`;
   }
 }

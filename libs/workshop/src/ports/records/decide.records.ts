@@ -110,6 +110,8 @@ export type FurtherCheck =
 
 /** What to do ahead of the next complaint. */
 export const adviceKinds = [
+  'dangerFirst',
+  'measureFirst',
   'leaveUntilRecheck',
   'recheckAtNextVisit',
   'recheckSoon',
