@@ -16,6 +16,7 @@ import {
   ConcludeDeliveryUseCase,
   EraseExpiredAnswersUseCase,
   LearnTablesUseCase,
+  SettleJobsUseCase,
   type Chance,
   ComputingHere,
   type Clock,
@@ -60,6 +61,7 @@ export async function startWorker(settings: WorkerSettings): Promise<RunningWork
   const clock = settings.parts?.clock ?? new SystemClock();
   const onFault = settings.onFault ?? (() => undefined);
   const closeWindows = new CloseWatchWindowsUseCase(work, clock);
+  const settleJobs = new SettleJobsUseCase(work);
   const eraseAnswers = new EraseExpiredAnswersUseCase(work, clock);
   const learning = new LearningRounds(
     new LearnTablesUseCase(work, clock, new Sha256Fingerprint(), settings.computing ?? new ComputingHere()),
@@ -69,6 +71,7 @@ export async function startWorker(settings: WorkerSettings): Promise<RunningWork
   const round = async (): Promise<void> => {
     for (const shopId of await shops()) {
       await closeWindows.execute(shopId);
+      await settleJobs.execute(shopId);
       await eraseAnswers.execute(shopId);
       await learning.round(shopId);
     }

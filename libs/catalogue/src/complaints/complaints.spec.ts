@@ -22,14 +22,11 @@ describe('complaints', () => {
     expect(causes.filter((cause) => cause.openRemainder).map((cause) => cause.id)).toEqual(['other-cause']);
   });
 
-  it('ask questions, quote customers and belong to a family with a window of 90 days or 5000 km', () => {
+  it('ask questions, quote customers and belong to a family', () => {
     for (const symptom of symptoms) {
       expect(symptom.ask.every((question) => question.endsWith('?'))).toBe(true);
       expect(symptom.customerSays.length).toBeGreaterThan(0);
-      expect(symptomFamilies.find((family) => family.id === symptom.familyId)).toMatchObject({
-        windowDays: 90,
-        windowKilometres: 5000,
-      });
+      expect(ids(symptomFamilies)).toContain(symptom.familyId);
     }
   });
 

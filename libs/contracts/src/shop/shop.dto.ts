@@ -22,6 +22,22 @@ const amount = (description: string, example: string) =>
     example,
   });
 
+export class FamilyWindow {
+  @TextField({
+    description: 'Family of symptoms, see GET /v1/symptoms.',
+    max: 60,
+    pattern: textPatterns.catalogueId,
+    example: 'stalling',
+  })
+  familyId!: string;
+
+  @IntegerField({ description: 'Days after release.', min: 1, max: 3650, example: 180 })
+  days!: number;
+
+  @DecimalField({ description: 'Distance after release, in km.', example: '8000' })
+  km!: string;
+}
+
 export class SettingsContent {
   @TextField({ description: 'Name of the shop.', max: 120 })
   name!: string;
@@ -62,6 +78,14 @@ export class SettingsContent {
 
   @DecimalField({ description: 'Distance after release in which a comeback counts, in km.', example: '5000' })
   comebackWindowKm!: string;
+
+  @ListField({
+    description:
+      'Families of symptoms whose window differs from the one above. A job is watched for the longest of its complaints.',
+    max: 40,
+    type: () => FamilyWindow,
+  })
+  comebackFamilyWindows!: FamilyWindow[];
 
   @DecimalField({
     description: 'Distance an owner still wants from a van when nothing else is known, in km.',

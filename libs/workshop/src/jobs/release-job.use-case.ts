@@ -2,7 +2,7 @@ import { DomainError, invalidInput } from '../errors/domain.errors.js';
 import type { Clock } from '../ports/clock.port.js';
 import type { IdSource } from '../ports/id-source.port.js';
 import type { Recorded } from '../ports/record-store.port.js';
-import type { OfJob, Release, UnsafeHandover } from '../ports/records/jobs.records.js';
+import type { Complaint, OfJob, Release, UnsafeHandover } from '../ports/records/jobs.records.js';
 import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { addRecord, type AddedRecord } from '../recording/add-record.js';
@@ -16,6 +16,7 @@ import { settingsOf } from '../shop/open-shop.use-case.js';
 import { openDangerousFindings } from './dangerous-findings.js';
 import { courseOf, isUnderWay, jobState } from './job-state.js';
 import { proofOf } from './record-proof.use-case.js';
+import { watchWindowTerms } from './watch-window-terms.js';
 import { distanceOf } from './work-lines.use-case.js';
 
 export type ReleaseRecord = Recorded<OfJob, Release>;
@@ -53,8 +54,9 @@ export class ReleaseJobUseCase {
       const settings = await settingsOf(tx);
       const content: Release = {
         releasedAt: command.releasedAt,
-        windowDays: before?.content.windowDays ?? settings.comebackWindowDays,
-        windowKm: before?.content.windowKm ?? settings.comebackWindowKm,
+        ...(before === undefined
+          ? watchWindowTerms(settings, await complaintsOf(tx, vehicleId, command.jobId))
+          : { windowDays: before.content.windowDays, windowKm: before.content.windowKm }),
         distanceKm: before?.content.distanceKm ?? (await distanceOf(tx, vehicleId, command.releasedAt)),
         releasedBy: command.releasedBy,
         statement: command.statement,
@@ -70,6 +72,15 @@ export class ReleaseJobUseCase {
       return added;
     });
   }
+}
+
+async function complaintsOf(
+  tx: ShopTransaction,
+  vehicleId: string,
+  jobId: string,
+): Promise<readonly Complaint[]> {
+  const complaints = await tx.complaints.all({ vehicleId });
+  return complaints.map(({ content }) => content).filter((complaint) => complaint.jobId === jobId);
 }
 
 function alreadyReleased(at: string): DomainError {

@@ -1,3 +1,4 @@
+import { symptomFamilies } from '@endfloat/catalogue';
 import { currencyExponent, parseMoney } from '@endfloat/metrology';
 import { DomainError, invalidInput } from '../errors/domain.errors.js';
 import type { Clock } from '../ports/clock.port.js';
@@ -39,6 +40,7 @@ export class ChangeSettingsUseCase {
       const settings = { ...current.content, ...change.settings };
       refuseWrongMoney(settings);
       refuseUnknownTimeZone(settings);
+      refuseWrongFamilies(settings);
       if (changesNothing(current, change.expected, settings)) return current;
       if (settings.currency !== current.content.currency)
         await refuseOtherCurrency(tx, current.content.currency);
@@ -59,6 +61,21 @@ function refuseUnknownTimeZone({ timeZone }: ShopSettings): void {
     'timeZone',
     `"${timeZone}" is no time zone. Give a name of the IANA database such as Europe/Lisbon.`,
   );
+}
+
+function refuseWrongFamilies({ comebackFamilyWindows = [] }: ShopSettings): void {
+  const known = symptomFamilies.map(({ id }) => id);
+  comebackFamilyWindows.forEach(({ familyId }, at) => {
+    const pointer = `/comebackFamilyWindows/${at}/familyId`;
+    if (!known.includes(familyId))
+      throw invalidInput(
+        pointer,
+        'family',
+        `"${familyId}" is no family of symptoms. Known: ${known.join(', ')}.`,
+      );
+    if (comebackFamilyWindows.findIndex((each) => each.familyId === familyId) < at)
+      throw invalidInput(pointer, 'twice', `The window of ${familyId} is given twice. Give it once.`);
+  });
 }
 
 const amounts = ['labourRatePerHour', 'downtimeCostPerDay', 'comebackHandling'] as const;

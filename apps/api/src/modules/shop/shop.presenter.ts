@@ -3,7 +3,12 @@ import type { ApiKey, SettingsRecord, UserRecord } from '@endfloat/workshop';
 import { presentRecorded } from '../../http/answers/recorded.presenter.js';
 
 export function presentSettings(record: SettingsRecord): SettingsResponse {
-  return { ...presentRecorded(record), ...record.content };
+  const { comebackFamilyWindows = [], ...settings } = record.content;
+  return {
+    ...presentRecorded(record),
+    ...settings,
+    comebackFamilyWindows: comebackFamilyWindows.map((window) => ({ ...window })),
+  };
 }
 
 export function presentUser(record: UserRecord): UserResponse {

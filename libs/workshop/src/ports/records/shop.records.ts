@@ -4,6 +4,13 @@ import type { ShopRole } from '../roles.js';
 // eslint-disable-next-line @typescript-eslint/no-generated-empty-object-type -- there is nothing beyond the id
 export type NoReferences = Record<never, never>;
 
+/** A watch window of its own for complaints of one family. */
+export interface FamilyWindow {
+  readonly familyId: string;
+  readonly days: number;
+  readonly km: string;
+}
+
 /** Rates, windows and thresholds of one shop; money as decimal text in the shop's currency. */
 export interface ShopSettings {
   readonly name: string;
@@ -18,6 +25,8 @@ export interface ShopSettings {
   readonly comebackHandling: string;
   readonly comebackWindowDays: number;
   readonly comebackWindowKm: string;
+  /** families whose window differs; absent in settings written before it could */
+  readonly comebackFamilyWindows?: readonly FamilyWindow[];
   /** distance an owner still wants from a van when nothing else is known */
   readonly planningDistanceKm: string;
   /** no ranking of people, parts or suppliers under this number of closed jobs */
