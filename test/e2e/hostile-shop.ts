@@ -1,4 +1,5 @@
 import { randomBytes } from 'node:crypto';
+import { addParts } from './hostile-parts.js';
 import type { Reply, TestApi, TestShop, TestUser } from '../support/api.js';
 
 type Entry = Readonly<Record<string, unknown>>;
@@ -400,6 +401,8 @@ export async function openFullShop(api: TestApi, mark: string): Promise<FullShop
     instrumentId: ids['instrumentId'],
   });
 
+  await addParts({ mark, ids, bodies, made, ago });
+
   const corrected =
     (operation: string, ...without: string[]) =>
     (): Entry => ({
@@ -408,6 +411,15 @@ export async function openFullShop(api: TestApi, mark: string): Promise<FullShop
       ),
       reason: 'digits swapped',
     });
+  bodies['correctPart'] = corrected('createPart');
+  bodies['correctCore'] = corrected('createCore', 'partId', 'jobId');
+  bodies['correctWarrantyClaim'] = corrected('createWarrantyClaim', 'partId', 'fittedPartId', 'jobId');
+  bodies['correctArrivalInspection'] = corrected(
+    'createArrivalInspection',
+    'partId',
+    'checkSheetId',
+    'stockMoveId',
+  );
   bodies['correctCustomer'] = corrected('createCustomer');
   bodies['correctDelivery'] = corrected('createDelivery');
   bodies['correctFittedPart'] = corrected('createFittedPart', 'vehicleId');
