@@ -31,6 +31,7 @@ export * from './comeback/show-comeback.use-case.js';
 export * from './comeback/close-watch-windows.use-case.js';
 export * from './rates/rows-in-memory.js';
 export * from './rates/settle-jobs.use-case.js';
+export * from './rates/shop-amount.js';
 export type { RateBasis, RateQuery } from './rates/ask-settled-jobs.js';
 export * from './rates/compare-comebacks.use-case.js';
 export * from './rates/show-comeback-costs.use-case.js';

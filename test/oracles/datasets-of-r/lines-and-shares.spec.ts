@@ -83,13 +83,13 @@ describe('tests of shares and counts in R', () => {
   it('have the intervals of the admissions to six departments', () => {
     const of = kept('UCBAdmissions');
     const counts = of('successes').map((successes, row) => ({ successes, trials: of('trials')[row]! }));
-    const wilson = counts.map((count) => wilsonInterval(count));
+    const wilson = counts.map((count) => estimated(wilsonInterval(count)));
     expectColumn(
       [...wilson.map((each) => each.lower), ...wilson.map((each) => each.upper)],
       of('wilson'),
       closed,
     );
-    const exact = counts.map((count) => clopperPearsonInterval(count, 0.9));
+    const exact = counts.map((count) => estimated(clopperPearsonInterval(count, 0.9)));
     expectColumn(
       [...exact.map((each) => each.lower), ...exact.map((each) => each.upper)],
       of('exact'),

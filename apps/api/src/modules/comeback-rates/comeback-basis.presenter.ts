@@ -1,7 +1,6 @@
 import type { ComebackBasisResponse, MoneyDto, RateDto } from '@endfloat/contracts';
-import { parseMoney } from '@endfloat/metrology';
 import type { RateOutcome } from '@endfloat/reliability';
-import type { RateBasis } from '@endfloat/workshop';
+import { shopAmount, type RateBasis } from '@endfloat/workshop';
 
 const windows =
   'A job counts once its window has elapsed (at its days, or at the sighting that showed its distance where distance can be relied on, whichever is first) and its vehicle was seen again or it came back; the repeat belongs to the first job of its chain and is not counted by itself.';
@@ -72,6 +71,5 @@ export function presentRate(
 
 /** An amount of the shop, with the decimals of its currency. */
 export function presentAmount(amount: string, currency: string): MoneyDto {
-  const parsed = parseMoney(amount, currency);
-  return parsed.kind === 'money' ? { ...parsed.money } : { amount, currency };
+  return { ...shopAmount(amount, currency) };
 }

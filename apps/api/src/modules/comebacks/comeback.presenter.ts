@@ -1,6 +1,6 @@
 import type { ComebackDetailResponse, ComebackResponse } from '@endfloat/contracts';
-import { parseMoney } from '@endfloat/metrology';
 import {
+  shopAmount,
   symptomNames,
   type ComebackReason,
   type ComebackRecord,
@@ -76,10 +76,7 @@ function presentProbability(probability: ProposalProbability): NonNullable<Comeb
 
 export function presentComebackDetail(view: ComebackView, withCost: boolean): ComebackDetailResponse {
   const { record, originalJobIds, repeatJobId, cost, currency } = view;
-  const amount = (text: string) => {
-    const parsed = parseMoney(text, currency);
-    return parsed.kind === 'money' ? { ...parsed.money } : { amount: text, currency };
-  };
+  const amount = (text: string) => ({ ...shopAmount(text, currency) });
   return {
     ...presentComeback(record),
     originalJobIds: [...originalJobIds],
