@@ -17,6 +17,7 @@ const ROOMS = {
   'libs/workshop': { libs: PURE },
   'libs/contracts': { libs: ['workshop', ...PURE], npm: ['class-validator', 'class-transformer', '@nestjs/swagger'] },
   'libs/persistence': { libs: ['workshop', ...PURE], npm: [...DATABASE, 'uuid'], node: true },
+  'libs/client': { libs: [] },
   'apps/api': { libs: ['workshop', 'contracts', 'persistence', ...PURE], npm: 'any', node: true },
   'apps/worker': { libs: ['workshop', 'contracts', 'persistence', ...PURE], npm: 'any', node: true },
   'apps/demo': { libs: ['workshop', 'persistence', ...PURE], npm: [], node: true },

@@ -31,6 +31,7 @@ export default tseslint.config(
     ignores: [
       '**/dist/**',
       '**/generated/**',
+      'libs/client/src/document/**',
       '**/node_modules/**',
       '.data/**',
       '**/*.mjs',

@@ -35,6 +35,7 @@ export const house: ReadonlyMap<string, Room> = new Map([
   lib('workshop', computing),
   lib('contracts', ['workshop', ...computing], { npm: 'class-validator' }),
   lib('persistence', ['workshop', ...computing], { npm: 'pg', node: true }),
+  lib('client', []),
   app('api', below, { npm: '@nestjs/common' }),
   app('worker', below, { npm: '@nestjs/common' }),
   app('demo', ['workshop', 'persistence', ...computing]),

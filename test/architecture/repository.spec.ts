@@ -54,7 +54,9 @@ describe('the repository', () => {
   });
 
   it('has no source file longer than 250 lines of code', () => {
-    const long = all.filter(isSource).filter((file) => !file.endsWith('src/index.ts'));
+    const isWritten = (file: string): boolean =>
+      !file.endsWith('src/index.ts') && !file.startsWith('libs/client/src/document/');
+    const long = all.filter(isSource).filter(isWritten);
     expect(long.filter((file) => codeLines(readProjectFile(file)) > 250)).toEqual([]);
   });
 
