@@ -192,6 +192,7 @@ const soil: readonly string[] = [
   'libs/workshop/src/use-case.ts',
   'libs/workshop/src/thing.errors.ts',
   'libs/wear/src/inner.spec.ts',
+  'libs/decision/src/simulator/index.ts',
   'test/support/thing.ts',
 ];
 

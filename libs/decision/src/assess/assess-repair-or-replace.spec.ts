@@ -50,9 +50,12 @@ const sure = (levels: Partial<Record<'adjust' | 'reBush' | 'fitNew', number>>): 
   const places = { adjust: 1, reBush: 2, fitNew: 5 };
   for (const [name, p] of Object.entries(levels)) mean[places[name as keyof typeof places]] = logit(p);
   const still = { start: { median: 0.1, logSd: 0 }, rate: { median: 1e-12, logSd: 0 }, parts: 1 };
-  const { adjusting: _byCause, ...byCoefficients } = judgementTables;
+  const { version, hash, functionalWidth } = judgementTables;
+  // No chances by cause: the coefficients alone say how adjusting comes back.
   return {
-    ...byCoefficients,
+    version,
+    hash,
+    functionalWidth,
     comeback: {
       mean,
       covariance: mean.map(() => mean.map(() => 0)),

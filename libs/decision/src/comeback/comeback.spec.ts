@@ -84,7 +84,7 @@ describe('comeback model with judgement numbers only', () => {
     addComebackChances(design[3]!, comebackFeatures(context, [0, 0, 0]), steps, logOdds, sums);
     steps.forEach((step, k) =>
       expect(sums[k]).toBeCloseTo(
-        comebackChance(design[3]!, comebackFeatures(context, step), logOdds[k]!),
+        comebackChance(design[3]!, comebackFeatures(context, step), logOdds[k]),
         14,
       ),
     );

@@ -6,7 +6,6 @@
  * @param high   upper end
  * @returns place within a ten-thousandth of the range
  * @source golden section search: Kiefer (1953), Proc. Amer. Math. Soc. 4:502-506
- * @example greatestAt((x) => -(x - 1) * (x - 1), 0, 3) // => about 1
  */
 export function greatestAt(value: (x: number) => number, low: number, high: number): number {
   const ratio = (Math.sqrt(5) - 1) / 2;

@@ -11,6 +11,8 @@ const ROUND_KM = 250;
 /** A stretch of a part's life, and what was seen at its end. */
 export interface Stretch {
   readonly km: number;
+  /** distance that counts at its end: half of this stretch and half of the next, so that wear between is met halfway */
+  readonly exposureKm: number;
   /** likelihood of readings, by wear node; null where there were none */
   readonly readings: Float64Array | null;
   readonly positives: number;
@@ -89,6 +91,7 @@ export function stretchesOf(part: SettledPart): readonly Stretch[] {
     const judged = part.criterion.filter(({ kmSinceFitted }) => rounded(kmSinceFitted) === km);
     return {
       km: km - (ordered[k - 1] ?? 0),
+      exposureKm: ((ordered[k + 1] ?? km) - (ordered[k - 1] ?? km)) / 2,
       readings:
         read.length === 0
           ? null
@@ -104,7 +107,7 @@ export function stretchesOf(part: SettledPart): readonly Stretch[] {
 
 /** Likelihood of what was seen over and at the end of a stretch, by wear node. */
 function seen(stretch: Stretch, { hazard, positive }: SmootherModel): Float64Array {
-  const distance = stretch.km / 100_000;
+  const distance = stretch.exposureKm / 100_000;
   return wearNodes.map((_, i) => {
     let value = exp(-hazard[i]! * distance) * (stretch.readings === null ? 1 : stretch.readings[i]! + 1e-12);
     for (let k = 0; k < stretch.positives; k += 1) value *= positive[i]!;
@@ -148,7 +151,7 @@ function addLife(sums: LifeSums, stretch: Stretch, smoothed: Float64Array): void
   for (let k = 0; k < smoothed.length; k += 1) {
     const i = k % nodes;
     const weight = smoothed[k]!;
-    sums.exposure[i] = sums.exposure[i]! + (weight * stretch.km) / 100_000;
+    sums.exposure[i] = sums.exposure[i]! + (weight * stretch.exposureKm) / 100_000;
     sums.complaints[i] = sums.complaints[i]! + weight * stretch.complaints;
     sums.positives[i] = sums.positives[i]! + weight * stretch.positives;
     sums.negatives[i] = sums.negatives[i]! + weight * stretch.negatives;
