@@ -31,6 +31,7 @@ const steps = [
   ['types', script('typecheck')],
   ['lint and layers', script('lint')],
   ['interface document fresh', openapiIsFresh],
+  ['nothing breaks clients', [process.execPath, '.config/breaking-changes.mjs']],
   ['client fresh', [process.execPath, '.config/write-client.mjs', '--check']],
   ['interface document clean', script('lint:api')],
   ['tests', ['npm', 'test']],
