@@ -240,7 +240,7 @@ describe('cores, warranty claims and inspections on arrival', () => {
     expect((await desk.post('/v1/arrival-inspections', { id, ...body })).status).toBe(200);
     const onVan = await bench.inspection(await bench.van());
     await bench.linkagePassed(onVan);
-    let onVanWear;
+    let onVanWear: { readonly body: any } = made;
     for (const { result } of readings)
       onVanWear = await bench.read(onVan, 'shaft-radial-play-lower', result, { instrumentId: bench.dialId });
     const same = onVanWear.body.judgement.verdicts.find(

@@ -1,5 +1,3 @@
-import type { PartCondition } from '@endfloat/catalogue';
-import type { ReadingEntry } from '../bench/entered-reading.js';
 import { DomainError } from '../errors/domain.errors.js';
 import type { Clock } from '../ports/clock.port.js';
 import type { IdSource } from '../ports/id-source.port.js';
@@ -16,18 +14,10 @@ import { refuseFuture } from '../recording/happened-at.js';
 import { referencedRecord, requiredRecord } from '../recording/required-record.js';
 import { stampOf } from '../recording/stamp.js';
 import type { ComponentType } from '@endfloat/catalogue';
+import type { ArrivalEntry } from './arrival-entry.js';
 import { judgeArrival, sheetForPart } from './judge-arrival.js';
 
 export type ArrivalInspectionRecord = Recorded<ArrivalInspectionIdentity, ArrivalInspection>;
-
-/** What a person enters about a part that has arrived; the readings are judged by the sheet. */
-export interface ArrivalEntry {
-  readonly inspectedAt: string;
-  readonly serial: string | null;
-  readonly condition: PartCondition;
-  readonly readings: readonly ReadingEntry[];
-  readonly note: string | null;
-}
 
 /** A record with the sheet it followed, cut down to what can be looked at on the part alone. */
 export interface ArrivalInspectionView {

@@ -4,6 +4,7 @@ export type { StockMoveEntry, StockMoveRecord } from './move-stock.js';
 export * from './stock-lines.use-case.js';
 export * from './cores.use-case.js';
 export * from './warranty-claims.use-case.js';
+export type { ArrivalEntry } from './arrival-entry.js';
 export * from './arrival-inspections.use-case.js';
 export * from './part-needs.use-case.js';
 export * from './order-proposals.use-case.js';

@@ -14,7 +14,7 @@ import type { ArrivalInspection } from '../ports/records/stock.records.js';
 import type { ShopTransaction } from '../ports/unit-of-work.port.js';
 import { refuseFuture } from '../recording/happened-at.js';
 import { settingsOf } from '../shop/open-shop.use-case.js';
-import type { ArrivalEntry } from './arrival-inspections.use-case.js';
+import type { ArrivalEntry } from './arrival-entry.js';
 
 /** States that only a vehicle can be in. */
 const statesOfVehicle: readonly RequiredState[] = [
