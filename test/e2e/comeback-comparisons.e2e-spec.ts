@@ -1,4 +1,4 @@
-import { StandingClock, startTestApi, type TestApi, type TestShop } from '../support/api.js';
+import { StandingClock, startTestApi, type Reply, type TestApi, type TestShop } from '../support/api.js';
 import { Timeline, type TimelineJob } from './comeback-timeline.js';
 
 const day = 86_400_000;
@@ -202,7 +202,7 @@ describe('comebacks as they are said and settled', () => {
     const shop = await api.openShop();
     const line = new Timeline(api, shop);
     const as = shop.owner;
-    const take = async (): Promise<any> => {
+    const take = async (): Promise<Reply['body']> => {
       const vehicleId = await line.van();
       await line.job({ vehicleId, releasedAt: onDay(800), symptoms: ['stalls-cold'] });
       const reply = await api.call('POST', '/v1/complaints', {
@@ -212,7 +212,7 @@ describe('comebacks as they are said and settled', () => {
       expect(reply.status).toBe(201);
       return reply.body.comebacks[0];
     };
-    const settle = async (comeback: any, state: string) => {
+    const settle = async (comeback: { readonly id: string }, state: string) => {
       const body = { state, attribution: null, note: null, reason: 'looked at on the road' };
       const url = `/v1/comebacks/${comeback.id}/corrections`;
       const reply = await api.call('POST', url, { as, body, ifMatch: '"1"' });

@@ -44,7 +44,7 @@ async function whole({ get }: Told, query = '') {
   return body.groups[0];
 }
 
-const group = (body: { groups: { value: string | null }[] }, value: string | null): any =>
+const group = (body: { groups: { value: string | null }[] }, value: string | null): Reply['body'] =>
   body.groups.find((each) => each.value === value);
 
 describe('comeback rates on hand-written timelines', () => {

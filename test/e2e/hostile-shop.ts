@@ -1,5 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import { addParts } from './hostile-parts.js';
+import { addPlans } from './hostile-plans.js';
 import type { Reply, TestApi, TestShop, TestUser } from '../support/api.js';
 
 type Entry = Readonly<Record<string, unknown>>;
@@ -402,6 +403,7 @@ export async function openFullShop(api: TestApi, mark: string): Promise<FullShop
   });
 
   await addParts({ mark, ids, bodies, made, ago });
+  await addPlans({ mark, ids, bodies, made, ago });
 
   const corrected =
     (operation: string, ...without: string[]) =>
@@ -411,6 +413,9 @@ export async function openFullShop(api: TestApi, mark: string): Promise<FullShop
       ),
       reason: 'digits swapped',
     });
+  bodies['correctGaugeStudy'] = corrected('createGaugeStudy');
+  bodies['correctServicePlanItem'] = corrected('createServicePlanItem');
+  bodies['correctServiceRecord'] = corrected('createServiceRecord', 'vehicleId', 'planItemId');
   bodies['correctPart'] = corrected('createPart');
   bodies['correctCore'] = corrected('createCore', 'partId', 'jobId');
   bodies['correctWarrantyClaim'] = corrected('createWarrantyClaim', 'partId', 'fittedPartId', 'jobId');

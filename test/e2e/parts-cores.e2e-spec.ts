@@ -1,5 +1,6 @@
 import { blades, millimetres, openBench, yesNo, type Bench } from './bench-shop.js';
 import { openPartsDesk, type PartsDesk } from './parts-shop.js';
+import type { Reply } from '../support/api.js';
 
 describe('cores, warranty claims and inspections on arrival', () => {
   let bench: Bench;
@@ -240,7 +241,7 @@ describe('cores, warranty claims and inspections on arrival', () => {
     expect((await desk.post('/v1/arrival-inspections', { id, ...body })).status).toBe(200);
     const onVan = await bench.inspection(await bench.van());
     await bench.linkagePassed(onVan);
-    let onVanWear: { readonly body: any } = made;
+    let onVanWear: Pick<Reply, 'body'> = made;
     for (const { result } of readings)
       onVanWear = await bench.read(onVan, 'shaft-radial-play-lower', result, { instrumentId: bench.dialId });
     const same = onVanWear.body.judgement.verdicts.find(

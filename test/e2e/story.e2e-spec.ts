@@ -578,11 +578,13 @@ describe('the story of van 14', () => {
       `/v1/complaints/${ids['complaint2']}`,
       `/v1/inspections/${ids['inspection2']}`,
       `/v1/readings/${ids['mistyped']}`,
-      `/v1/assessments/${ids['assessment']}`,
     ]) {
       expect([url, (await get(url, otherManager)).status]).toEqual([url, 404]);
     }
     expect((await get('/v1/comebacks', otherManager)).body.items).toEqual([]);
+    // What a repair costs the shop and why it was chosen is for its own people.
+    for (const fleet of [manager, otherManager])
+      expect((await get(`/v1/assessments/${ids['assessment']}`, fleet)).status).toBe(403);
   });
 
   it('JOB rule 1: the record as of week five does not know the comeback', async () => {

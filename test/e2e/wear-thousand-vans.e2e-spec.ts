@@ -181,7 +181,7 @@ describe('outlooks of a thousand vans', () => {
     const chances: number[] = [];
     let cursor = '';
     do {
-      const { status, body } = await outlooks(`&withinKm=12000&pageSize=200${cursor}`);
+      const { status, body } = await outlooks(`&withinKm=40000&pageSize=200${cursor}`);
       expect(status).toBe(200);
       seen.push(...body.items.map(({ fittedPartId }: { fittedPartId: string }) => fittedPartId));
       chances.push(...body.items.map(chanceOf));
@@ -191,7 +191,9 @@ describe('outlooks of a thousand vans', () => {
     } while (cursor !== '');
     expect(new Set(seen)).toEqual(new Set(partIds));
     expect(seen).toHaveLength(vans);
-    expect([...chances].sort((a, b) => b - a)).toEqual(chances);
+    // Chances that differ by less than a millionth of a millionth are one: the nearer median comes first.
+    const told = chances.map((each) => each.toFixed(12));
+    expect([...told].sort((a, b) => Number(b) - Number(a))).toEqual(told);
     expect(chances[0]).toBeGreaterThan(0.5);
     expect(chances.at(-1)).toBeLessThan(0.01);
   });
@@ -213,7 +215,7 @@ describe('outlooks of a thousand vans', () => {
   });
 
   it('JOB rule 16: are forty for the manager of forty vans', async () => {
-    const { body } = await outlooks('&withinKm=12000&pageSize=200', fleetManager);
+    const { body } = await outlooks('&withinKm=30000&pageSize=200', fleetManager);
     const own = vehicleIds.slice(0, ownVans).sort();
     expect(body.items.map(({ vehicleId }: { vehicleId: string }) => vehicleId).sort()).toEqual(own);
     expect(body.fleet.partsOfKind).toBe(vans);

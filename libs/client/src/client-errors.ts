@@ -10,7 +10,10 @@ export class ProblemError extends Error {
     readonly retryAfterSeconds: number | null,
   ) {
     super(
-      `${problem.title} (${String(problem.status)} ${problem.code}): ${problem.detail ?? problem.instance}`,
+      [
+        `${problem.title} (${String(problem.status)} ${problem.code}): ${problem.detail ?? problem.instance}`,
+        ...(problem.errors ?? []).map(({ pointer, detail }) => `${pointer}: ${detail}`),
+      ].join('\n'),
     );
   }
 

@@ -215,6 +215,7 @@ describe('a refusal', () => {
       faults: errors,
     });
     expect(message).toContain('input.invalid');
+    expect(message).toContain('/name: must not be empty');
   });
 
   it('of another kind than the interface gives is told apart', async () => {

@@ -90,7 +90,12 @@ export { ComputingHere } from './computing/computing-here.js';
 export * from './decide/expected-costs.use-case.js';
 export * from './decide/decide.use-case.js';
 export * from './decide/show-back-test.use-case.js';
-export { backTestOmissions, backTestRules, type BackTestOmission, type BackTestRule } from './decide/back-test.js';
+export {
+  backTestOmissions,
+  backTestRules,
+  type BackTestOmission,
+  type BackTestRule,
+} from './decide/back-test.js';
 export { evidenceLink, type EvidenceLink } from './decide/evidence.js';
 export * from './bench/catalogue-lists.js';
 export { symptomNames } from './jobs/symptom-names.js';

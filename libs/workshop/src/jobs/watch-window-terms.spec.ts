@@ -31,7 +31,8 @@ describe('watch window of a released job', () => {
   });
 
   it('is the usual one in settings that were written before families had their own', () => {
-    const { comebackFamilyWindows: _, ...before } = settings;
+    const before: ShopSettings = { ...settings };
+    delete (before as { comebackFamilyWindows?: unknown }).comebackFamilyWindows;
     expect(watchWindowTerms(before, [complaint({ 'stalls-cold': 'present' })])).toEqual({
       windowDays: 90,
       windowKm: '5000',
