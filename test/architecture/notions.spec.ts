@@ -35,12 +35,6 @@ describe('notions that stand in two rooms', () => {
     );
   });
 
-  it('are the same endings of a watch window where it is computed and where it is stored', async () => {
-    expect(await sorted('libs/reliability/src/comebacks/watch-window.ts', 'windowClosings')).toEqual(
-      await sorted('libs/workshop/src/ports/index.ts', 'windowEndings'),
-    );
-  });
-
   it('are the same outcomes of a verdict, those not judged added where it is stored', async () => {
     const computed = await sorted('libs/metrology/src/index.ts', 'verdictOutcomes');
     expect(await sorted('libs/workshop/src/ports/index.ts', 'verdictOutcomes')).toEqual(

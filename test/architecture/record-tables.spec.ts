@@ -13,7 +13,6 @@ const plainTables = [
   'shop',
   'personal_record',
   'api_key',
-  'watch_window_end',
   'learned_tables',
   'settled_job',
   'settled_job_change',

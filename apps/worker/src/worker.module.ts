@@ -12,7 +12,6 @@ import {
 } from '@endfloat/persistence';
 import {
   BeginDueDeliveriesUseCase,
-  CloseWatchWindowsUseCase,
   ConcludeDeliveryUseCase,
   EraseExpiredAnswersUseCase,
   LearnTablesUseCase,
@@ -51,8 +50,8 @@ export interface WorkerSettings {
 }
 
 /**
- * What is done without anybody asking: looks, shop by shop, which watch windows have ended and which stored answers
- * have expired, and tells webhooks what happened.
+ * What is done without anybody asking: settles, shop by shop, what is known of released jobs, erases stored answers that
+ * have expired, learns from what has run its time, and tells webhooks what happened.
  */
 export async function startWorker(settings: WorkerSettings): Promise<RunningWorker> {
   const pool = openDatabasePool({ url: settings.url, size: 4, waitMs: 5000 });
@@ -60,7 +59,6 @@ export async function startWorker(settings: WorkerSettings): Promise<RunningWork
   const work = new SqlUnitOfWork(connections, new UuidSource());
   const clock = settings.parts?.clock ?? new SystemClock();
   const onFault = settings.onFault ?? (() => undefined);
-  const closeWindows = new CloseWatchWindowsUseCase(work, clock);
   const settleJobs = new SettleJobsUseCase(work);
   const eraseAnswers = new EraseExpiredAnswersUseCase(work, clock);
   const learning = new LearningRounds(
@@ -70,7 +68,6 @@ export async function startWorker(settings: WorkerSettings): Promise<RunningWork
   const shops = () => listShopIds(pool);
   const round = async (): Promise<void> => {
     for (const shopId of await shops()) {
-      await closeWindows.execute(shopId);
       await settleJobs.execute(shopId);
       await eraseAnswers.execute(shopId);
       await learning.round(shopId);

@@ -28,7 +28,6 @@ export * from './jobs/release-job.use-case.js';
 export * from './jobs/required-proof.js';
 export * from './comeback/settle-comeback.use-case.js';
 export * from './comeback/show-comeback.use-case.js';
-export * from './comeback/close-watch-windows.use-case.js';
 export * from './rates/rows-in-memory.js';
 export * from './rates/settle-jobs.use-case.js';
 export * from './rates/shop-amount.js';

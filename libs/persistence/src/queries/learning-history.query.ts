@@ -14,8 +14,11 @@ interface Statement {
 const instant = (column: string): string =>
   `to_char(${column} AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"')`;
 
-/** What was recorded last of everything that can teach; cheap, and equal as long as nothing was added or corrected. */
-export function buildMarkSql(shopId: string): Statement {
+/**
+ * What was recorded last of everything that can teach, and how many watch windows have run out of days; cheap, and equal
+ * as long as nothing was added, corrected or came to its end.
+ */
+export function buildMarkSql(shopId: string, now: string): Statement {
   const tables = [
     'job_revision',
     'release_revision',
@@ -26,10 +29,11 @@ export function buildMarkSql(shopId: string): Statement {
     'verdict_revision',
     'decision_revision',
     'delivery_revision',
-    'watch_window_end',
   ];
   const parts = tables.map((table) => `(SELECT max(recorded_at) FROM ${table} WHERE shop_id = $1)`);
-  return { text: `SELECT md5(ROW(${parts.join(', ')})::text) AS mark`, values: [shopId] };
+  const ended = `(SELECT count(*) FROM release_revision WHERE shop_id = $1 AND replaced_at IS NULL
+    AND released_at + make_interval(hours => 24 * window_days) <= $2)`;
+  return { text: `SELECT md5(ROW(${parts.join(', ')}, ${ended})::text) AS mark`, values: [shopId, now] };
 }
 
 /** Released jobs with cause, window, sightings after the release, symptoms, comebacks and the work done. */
@@ -170,8 +174,8 @@ function camelCased<T>(row: Readonly<Record<string, unknown>>): T {
 export class SqlLearningHistoryQueries implements LearningHistoryQueries {
   constructor(private readonly connection: ShopConnection) {}
 
-  async mark(): Promise<string> {
-    const [row] = await this.rows<{ mark: string }>(buildMarkSql(this.connection.shopId));
+  async mark(now: string): Promise<string> {
+    const [row] = await this.rows<{ mark: string }>(buildMarkSql(this.connection.shopId, now));
     return row!.mark;
   }
 

@@ -6,9 +6,6 @@ import type {
   ShopEvent,
   ShopRole,
   ShopStore,
-  WatchWindowEnd,
-  WatchWindowStore,
-  WindowEnding,
 } from '@endfloat/workshop/ports';
 import { Prisma } from '../generated/client.js';
 import type * as rows from '../generated/models.js';
@@ -125,29 +122,6 @@ function personalRecordFromRow(row: rows.PersonalRecordModel): PersonalRecord {
     recordedAt: row.recordedAt.toISOString(),
     erasedAt: row.erasedAt?.toISOString() ?? null,
   };
-}
-
-export class PrismaWatchWindowStore implements WatchWindowStore {
-  constructor(private readonly connection: ShopConnection) {}
-
-  async record(end: WatchWindowEnd, recordedAt: string): Promise<boolean> {
-    const { count } = await this.connection.prisma.watchWindowEnd.createMany({
-      data: [{ shopId: this.connection.shopId, ...end, recordedAt }],
-      skipDuplicates: true,
-    });
-    return count === 1;
-  }
-
-  async find(releaseIds: readonly string[]): Promise<readonly WatchWindowEnd[]> {
-    const found = await this.connection.prisma.watchWindowEnd.findMany({
-      where: { shopId: this.connection.shopId, releaseId: { in: [...releaseIds] } },
-    });
-    return found.map((row) => ({
-      releaseId: row.releaseId,
-      endedAt: row.endedAt.toISOString(),
-      endedBy: row.endedBy as WindowEnding,
-    }));
-  }
 }
 
 /**

@@ -11,7 +11,6 @@ import {
   PrismaApiKeyStore,
   PrismaPersonalRecordStore,
   PrismaShopStore,
-  PrismaWatchWindowStore,
 } from './prisma-plain-stores.repository.js';
 import type { RecordTable } from './record-table.js';
 import { recordTables } from './record-tables.js';
@@ -54,7 +53,6 @@ export class SqlUnitOfWork extends UnitOfWork {
       shops: new PrismaShopStore(connection),
       apiKeys: new PrismaApiKeyStore(connection),
       personal: new PrismaPersonalRecordStore(connection),
-      watchWindows: new PrismaWatchWindowStore(connection),
       fleetHistory: new SqlFleetHistoryQueries(connection),
       settledJobs: new SqlSettledJobStore(connection),
       stock: new SqlStockQueries(connection),

@@ -46,7 +46,6 @@ async function fill(tx: ShopTransaction): Promise<void> {
   const personal = { customerId: null, kind: 'complaintWords', content: { words: 'it hunts' } } as const;
   await tx.personal.add({ id: ids.next(), ...personal, recordedAt: sampleStamp.at }, sampleStamp.by);
   const { id: releaseId } = await samples.record(tx, 'releases');
-  await tx.watchWindows.record({ releaseId, endedAt: sampleStamp.at, endedBy: 'days' }, sampleStamp.at);
   await fillPlatform(tx, releaseId);
   await tx.settledJobs.add([settledJob(ids.next())], 1);
   const learned = { subject: 'decision', version: '1', hash: 'c0de', document: {} } as const;
@@ -151,7 +150,7 @@ describe('JOB rule 16: one shop never sees the rows of another', () => {
        WHERE relnamespace = 'public'::regnamespace AND relkind IN ('r', 'p') AND relname <> '_prisma_migrations' ORDER BY 1`,
     );
     expect(guarded.map(({ table }) => table)).toEqual(rows.map(({ table }) => table));
-    expect(guarded.length).toBe(2 * Object.keys(tables).length + 12);
+    expect(guarded.length).toBe(2 * Object.keys(tables).length + 11);
   });
 
   it.each(['api', 'worker', 'owner'] as const)(

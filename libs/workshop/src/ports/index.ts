@@ -4,7 +4,7 @@ export { Computing } from './computing.port.js';
 export { Fingerprint } from './fingerprint.port.js';
 export { UnitOfWork, type ShopEvent, type ShopTransaction } from './unit-of-work.port.js';
 export type * from './record-store.port.js';
-export { learnedSubjects, windowEndings } from './plain-stores.port.js';
+export { learnedSubjects } from './plain-stores.port.js';
 export type * from './plain-stores.port.js';
 export * from './fleet-history.port.js';
 export * from './settled-jobs.port.js';

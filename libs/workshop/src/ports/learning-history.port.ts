@@ -65,8 +65,8 @@ export interface AssessedRepair {
 
 /** Reads for learning and back-testing that cross many jobs, in one statement each. */
 export interface LearningHistoryQueries {
-  /** Changes whenever something that could teach was recorded. */
-  mark(): Promise<string>;
+  /** Changes whenever something that could teach was recorded, or the days of a watch window have run out by `now`. */
+  mark(now: string): Promise<string>;
   /** Jobs released at or before `until`, oldest first. */
   releasedJobs(until: string): Promise<readonly ReleasedJobHistory[]>;
   /** Checks of these jobs as found. */

@@ -38,21 +38,6 @@ export interface PersonalRecordStore {
   erase(ids: readonly string[], by: string, at: string, reason: string): Promise<number>;
 }
 
-export const windowEndings = ['days', 'distance'] as const;
-export type WindowEnding = (typeof windowEndings)[number];
-
-export interface WatchWindowEnd {
-  readonly releaseId: string;
-  readonly endedAt: string;
-  readonly endedBy: WindowEnding;
-}
-
-/** How watch windows ended: a projection that can be dropped and rebuilt. */
-export interface WatchWindowStore {
-  record(end: WatchWindowEnd, recordedAt: string): Promise<boolean>;
-  find(releaseIds: readonly string[]): Promise<readonly WatchWindowEnd[]>;
-}
-
 export const learnedSubjects = ['diagnosis', 'decision'] as const;
 export type LearnedSubject = (typeof learnedSubjects)[number];
 

@@ -1,11 +1,5 @@
 import type { RecordStore } from './record-store.port.js';
-import type {
-  ApiKeyStore,
-  LearnedTablesStore,
-  PersonalRecordStore,
-  ShopStore,
-  WatchWindowStore,
-} from './plain-stores.port.js';
+import type { ApiKeyStore, LearnedTablesStore, PersonalRecordStore, ShopStore } from './plain-stores.port.js';
 import type { AuditTrail } from './audit.port.js';
 import type { EventFeed } from './event-feed.port.js';
 import type { StoredAnswerStore } from './stored-answers.port.js';
@@ -30,7 +24,6 @@ export interface ShopTransaction {
   readonly shops: ShopStore;
   readonly apiKeys: ApiKeyStore;
   readonly personal: PersonalRecordStore;
-  readonly watchWindows: WatchWindowStore;
   readonly fleetHistory: FleetHistoryQueries;
   readonly settledJobs: SettledJobStore;
   readonly learnedTables: LearnedTablesStore;

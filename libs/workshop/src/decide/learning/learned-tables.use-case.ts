@@ -140,7 +140,7 @@ export class LearnTablesUseCase {
   async execute(shopId: string, mark?: string): Promise<LearningRound> {
     const now = this.clock.now();
     const read = await this.work.read(shopId, async (tx) => {
-      const found = await tx.learningHistory.mark();
+      const found = await tx.learningHistory.mark(now);
       return { mark: found, history: found === mark ? null : await historyOf(tx, now) };
     });
     if (read.history === null) return { mark: read.mark, changed: null };
