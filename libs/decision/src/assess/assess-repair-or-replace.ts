@@ -26,7 +26,7 @@ export const modelVersion = 'repair-or-replace-2';
 
 const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
-/** How much an assessment works out: flip points solve the model some fifty times over. */
+/** How much an assessment works out: flip points solve the model some twenty times over. */
 export const assessmentDepths = ['full', 'withoutFlipPoints'] as const;
 
 /** A depth of `assessmentDepths`. */
@@ -182,7 +182,7 @@ function withCosts(
  * cost is the sum of its rounded components), shares at four decimals, sizes at four significant digits.
  *
  * @param input  evidence, prices, options and learned tables; the order of options, offers and ids never matters
- * @param depth  without flip points everything else is the same, some ten times faster
+ * @param depth  without flip points everything else is the same, some four times faster
  * @returns the assessment; an option that cannot be priced says why, with nothing priced the recommendation is `none`
  * @throws RangeError on numbers that are not finite or out of range, on two options or offers of one id, on a seed that is
  *   no 32-bit whole number, on tables of another size

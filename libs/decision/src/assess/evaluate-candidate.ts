@@ -1,5 +1,6 @@
 import { wearNodes } from '../belief/wear-grid.js';
 import type { CostMoments } from '../look-ahead/look-ahead-world.js';
+import { startingMoments } from '../look-ahead/repair-costs.js';
 import { mixed, shifted } from '../look-ahead/look-ahead-world.js';
 import type { RepairCandidate } from '../pricing/repair-candidate.js';
 import { costNow, costPlanned, downtimeDays, warrantyRepeatCost } from '../pricing/repair-candidate.js';
@@ -88,13 +89,7 @@ export function keptProspect(
 export function renewedProspect(model: DecisionModel, renewal: RenewalBelief): Prospect {
   const { ahead, world, beliefs } = model;
   const { places, weights } = renewal.fitted.places;
-  let mean = 0;
-  let square = 0;
-  for (let k = 0; k < places.length; k += 1) {
-    mean += weights[k]! * ahead.afterRepair[places[k]!]!;
-    square += weights[k]! * ahead.afterRepairSquare[places[k]!]!;
-  }
-  const held = { mean, square };
+  const held = startingMoments(places, weights, ahead.afterRepair, ahead.afterRepairSquare);
   const comeback = beliefs.input.occasion === 'serviceVisit' ? renewal.comebackLater : renewal.comebackNow;
   const repeat = warrantyRepeatCost(renewal.candidate, model.prices);
   if (repeat !== null) {

@@ -1,12 +1,14 @@
 import { greatestWear, sizeAtShare } from '../belief/wear-grid.js';
 import type { RepairCandidate, CommonPrices } from '../pricing/repair-candidate.js';
-import type { FlipPoint, FlipQuantity, ReportedValue } from '../terms/assessment.js';
+import type { FlipPoint } from '../terms/assessment.js';
 import type { PartBelief } from '../belief/part-belief.js';
 import type { DecisionModel } from './decision-model.js';
 import { pricedModel } from './decision-model.js';
 import { partNow } from './decision-beliefs.js';
 import { admissible, costAt, leastCosts } from './evaluate-options.js';
 import type { EvaluatedOption } from './evaluate-options.js';
+import { flipsOf, rival } from './flip-search.js';
+import type { Variation } from './flip-search.js';
 import { reported, reportedAmount } from './reported.js';
 
 const PRICE_FACTOR = 4;
@@ -14,111 +16,8 @@ const LONGEST_LEAD_TIME = 120;
 const DOWNTIME_FACTOR = 10;
 const WEAR_SCAN = 16;
 
-/** Costs of the admissible options at one value of the varied input. */
-type CostsAt = (value: number) => ReadonlyMap<string, number>;
-
-interface Variation {
-  readonly quantity: FlipQuantity;
-  readonly optionId: string | null;
-  readonly now: number;
-  readonly lower: number;
-  readonly upper: number;
-  readonly tolerance: number;
-  readonly say: (value: number) => ReportedValue;
-  readonly costs: CostsAt;
-}
-
 const costsOf = (options: readonly EvaluatedOption[]): ReadonlyMap<string, number> =>
   new Map(admissible(options).map(({ option, chosen }) => [option.optionId, chosen.cost.mean]));
-
-/** The cheapest option other than the best, and how much dearer it is. */
-interface Rival {
-  readonly id: string;
-  readonly gap: number;
-}
-
-function rival(costs: ReadonlyMap<string, number>, bestId: string): Rival {
-  const own = costs.get(bestId)!;
-  let id = '';
-  let gap = Infinity;
-  for (const [optionId, cost] of costs) {
-    if (optionId !== bestId && cost - own < gap) {
-      id = optionId;
-      gap = cost - own;
-    }
-  }
-  return { id, gap };
-}
-
-/** Money at which two options are level; less than a currency can tell. */
-const LEVEL = 0.002;
-const MOST_TRIES = 60;
-
-interface Bracket {
-  readonly from: number;
-  readonly gapFrom: number;
-  readonly to: number;
-  readonly beyond: Rival;
-}
-
-/**
- * Where the gap goes from positive to negative, and which option is level there. Costs are straight lines in prices, times
- * and chances between changes of later decisions, so that the straight line through the ends hits soon.
- */
-function levelPoint(
-  rivalAt: (value: number) => Rival,
-  bracket: Bracket,
-  tolerance: number,
-): { readonly at: number; readonly id: string } {
-  let { from, gapFrom, to, beyond } = bracket;
-  for (let tries = 0; tries < MOST_TRIES && Math.abs(to - from) > tolerance; tries += 1) {
-    // Every third try halves, so that one end cannot stay for ever.
-    const share = tries % 3 === 2 ? 0.5 : gapFrom / (gapFrom - beyond.gap);
-    const value = from + share * (to - from);
-    const there = rivalAt(value);
-    if (Math.abs(there.gap) <= LEVEL) return { at: value, id: there.id };
-    if (there.gap > 0) [from, gapFrom] = [value, there.gap];
-    else [to, beyond] = [value, there];
-  }
-  return { at: to, id: beyond.id };
-}
-
-/** First value from `now` towards `end` at which another option draws level; null where none does. */
-function flipTowards(
-  variation: Variation,
-  bestId: string,
-  gapNow: number,
-  end: number,
-  scan: number,
-): FlipPoint | null {
-  const { now, costs, tolerance, say, quantity, optionId } = variation;
-  const rivalAt = (value: number) => rival(costs(value), bestId);
-  let from = now;
-  let gapFrom = gapNow;
-  for (let k = 1; k <= scan; k += 1) {
-    const to = k === scan ? end : now + ((end - now) * k) / scan;
-    const beyond = rivalAt(to);
-    if (beyond.gap < 0) {
-      const { at, id } =
-        gapFrom <= 0
-          ? { at: from, id: beyond.id }
-          : levelPoint(rivalAt, { from, gapFrom, to, beyond }, tolerance);
-      return { quantity, optionId, now: say(now), kind: 'flipsAt', at: say(at), toOptionId: id };
-    }
-    from = to;
-    gapFrom = beyond.gap;
-  }
-  return null;
-}
-
-function flipsOf(variation: Variation, bestId: string, gapNow: number, scan = 1): readonly FlipPoint[] {
-  const { now, lower, upper, say, quantity, optionId } = variation;
-  const ends = [lower, upper].filter((end) => end !== now);
-  if (ends.length === 0) return [];
-  const flips = ends.flatMap((end) => flipTowards(variation, bestId, gapNow, end, scan) ?? []);
-  if (flips.length > 0) return flips;
-  return [{ quantity, optionId, now: say(now), kind: 'noFlipWithin', lower: say(lower), upper: say(upper) }];
-}
 
 /** Everything a flip point is sought with. */
 export interface FlipQuestion {
@@ -141,6 +40,8 @@ function candidateVariation(question: FlipQuestion, varied: EvaluatedOption): re
   const { optionId, leadTime, partPrice } = candidate;
   const { currency } = model.beliefs.input;
   const isBest = optionId === bestId;
+  const base = costsOf(question.options);
+  const behind = isBest ? rival(base, bestId).gap : base.get(optionId)! - base.get(bestId)!;
   const withCandidate = (change: Partial<RepairCandidate>) =>
     resolved(
       question,
@@ -158,6 +59,7 @@ function candidateVariation(question: FlipQuestion, varied: EvaluatedOption): re
       lower: isBest ? partPrice : 0,
       upper: isBest ? top : partPrice,
       tolerance: 3e-4 * Math.max(partPrice, 1),
+      levelAfter: behind,
       say: (value) => reportedAmount(value, currency),
       costs: (value) => withCandidate({ partPrice: value }),
     });
@@ -172,6 +74,7 @@ function candidateVariation(question: FlipQuestion, varied: EvaluatedOption): re
       lower: isBest ? now : 0,
       upper: isBest ? Math.max(LONGEST_LEAD_TIME, now) : now,
       tolerance: 0.005,
+      levelAfter: model.prices.downtimePerDay > 0 ? behind / model.prices.downtimePerDay : null,
       say: (value) => reported(value, 'd'),
       costs: (value) => withCandidate({ leadTime: { ...leadTime, meanDays: value } }),
     });
@@ -190,6 +93,7 @@ function downtimeVariation(question: FlipQuestion): Variation {
     lower: 0,
     upper: DOWNTIME_FACTOR * Math.max(now, prices.labourPerHour),
     tolerance: 3e-4 * Math.max(now, prices.labourPerHour),
+    levelAfter: null,
     say: (value) => {
       const amount = reportedAmount(value, beliefs.input.currency);
       return { ...amount, unit: `${amount.unit}/d` };
@@ -211,6 +115,7 @@ function comebackVariation(question: FlipQuestion, varied: EvaluatedOption): Var
     lower: isBest ? comeback : 0,
     upper: isBest ? 1 : comeback,
     tolerance: 1e-6,
+    levelAfter: null,
     say: (value) => reported(value, '1'),
     costs: (value) =>
       new Map([
@@ -233,6 +138,7 @@ function wearVariation(question: FlipQuestion): Variation | null {
     lower: 0,
     upper: greatestWear,
     tolerance: 1e-4,
+    levelAfter: null,
     say: (share) => reported(sizeAtShare(share, characteristic), characteristic.unit),
     costs: (share) => {
       const part = partNow(model.beliefs, { ...reading, share });

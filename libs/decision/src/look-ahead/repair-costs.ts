@@ -25,6 +25,31 @@ export function renewalCost(
   return shifted(cost, mixed(comeback, failed, held));
 }
 
+function meanAt(places: Int32Array, weights: Float64Array, values: Float64Array): number {
+  let mean = 0;
+  for (let k = 0; k < places.length; k += 1) mean += weights[k]! * values[places[k]!]!;
+  return mean;
+}
+
+/**
+ * Cost to come of a part that starts at places with weights.
+ *
+ * @param places   of the start
+ * @param weights  of the places, adding up to one
+ * @param means    cost to come by place
+ * @param squares  second moments by place; empty where none are wanted, then the answer's is 0
+ * @returns moments
+ */
+export function startingMoments(
+  places: Int32Array,
+  weights: Float64Array,
+  means: Float64Array,
+  squares: Float64Array,
+): CostMoments {
+  const square = squares.length === 0 ? 0 : meanAt(places, weights, squares);
+  return { mean: meanAt(places, weights, means), square };
+}
+
 /**
  * Costs to come after each renewal, and the cheapest repair after a comeback, at one position.
  *
@@ -32,7 +57,7 @@ export function renewalCost(
  *
  * @param world              the world; at least one renewal
  * @param afterRepair        cost to come after a repair that held, by rate and wear
- * @param afterRepairSquare  its second moment
+ * @param afterRepairSquare  its second moment; empty where none is wanted, then they are 0
  * @returns the parts of `PositionCosts` that do not depend on the present wear
  * @throws RangeError without any renewal
  */
@@ -41,15 +66,9 @@ export function renewalsAtPosition(
   afterRepair: Float64Array,
   afterRepairSquare: Float64Array,
 ): Pick<PositionCosts, 'renewed' | 'followUp'> {
-  const renewed = world.renewals.map(({ places, weights }): CostMoments => {
-    let mean = 0;
-    let square = 0;
-    for (let k = 0; k < places.length; k += 1) {
-      mean += weights[k]! * afterRepair[places[k]!]!;
-      square += weights[k]! * afterRepairSquare[places[k]!]!;
-    }
-    return { mean, square };
-  });
+  const renewed = world.renewals.map(({ places, weights }) =>
+    startingMoments(places, weights, afterRepair, afterRepairSquare),
+  );
   let best: PositionCosts['followUp'] | null = null;
   world.renewals.forEach((renewal, index) => {
     const held = renewed[index]!;

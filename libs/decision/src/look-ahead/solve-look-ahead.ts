@@ -8,7 +8,10 @@ interface Field {
   readonly square: Float64Array;
 }
 
-const field = (size: number): Field => ({ mean: new Float64Array(size), square: new Float64Array(size) });
+const field = (size: number, withSquare: boolean): Field => ({
+  mean: new Float64Array(size),
+  square: new Float64Array(withSquare ? size : 0),
+});
 
 /** Cost of the best renewal at one position. */
 function bestRenewal(world: LookAheadWorld, here: PositionCosts, isPlanned: boolean): CostMoments {
@@ -90,34 +93,33 @@ function foldMeans(
   world: LookAheadWorld,
   here: PositionCosts,
   isPlanned: boolean,
-  before: Field,
-  quiet: Field,
+  { mean: before }: Field,
+  { mean: quiet }: Field,
 ): void {
-  const { complaint, adjustment, laterComplaintCost } = world;
+  const { complaint, adjustment, laterComplaintCost, comebackHandling } = world;
   const nodes = complaint.length;
   const renew = bestRenewal(world, here, false).mean;
   const renewPlanned = isPlanned ? bestRenewal(world, here, true).mean : Infinity;
   const followUp = here.followUp.total.mean;
-  const renewed = world.comebackHandling + followUp;
+  const renewed = comebackHandling + followUp;
+  const { goOn, afterRepair } = here;
   const cost = adjustment?.cost ?? Infinity;
-  for (let row = 0; row < here.goOn.length; row += nodes) {
-    for (let node = 0; node < nodes; node += 1) {
-      const held = here.afterRepair[row + node]!;
-      let repair = renew;
-      if (adjustment !== null) {
-        const again = adjustment.comebackAgain[node]!;
-        const adjustAgain = cost + (again * renewed + (1 - again) * held);
-        const failed = world.comebackHandling + (adjustAgain < followUp ? adjustAgain : followUp);
-        const chance = adjustment.comeback[node]!;
-        const adjusted = cost + (chance * failed + (1 - chance) * held);
-        if (adjusted < renew) repair = adjusted;
-      }
-      const goOn = here.goOn[row + node]!;
-      const still = renewPlanned < goOn ? renewPlanned : goOn;
-      const share = complaint[node]!;
-      quiet.mean[row + node] = still;
-      before.mean[row + node] = share * (laterComplaintCost + repair) + (1 - share) * still;
-    }
+  const comeback = adjustment?.comeback ?? complaint;
+  const comebackAgain = adjustment?.comebackAgain ?? complaint;
+  for (let index = 0, node = 0; index < before.length; index += 1, node += 1) {
+    if (node === nodes) node = 0;
+    const held = afterRepair[index]!;
+    const again = comebackAgain[node]!;
+    const adjustAgain = cost + (again * renewed + (1 - again) * held);
+    const failed = comebackHandling + (adjustAgain < followUp ? adjustAgain : followUp);
+    const chance = comeback[node]!;
+    const adjusted = cost + (chance * failed + (1 - chance) * held);
+    const repair = adjusted < renew ? adjusted : renew;
+    const further = goOn[index]!;
+    const still = renewPlanned < further ? renewPlanned : further;
+    const share = complaint[node]!;
+    quiet[index] = still;
+    before[index] = share * (laterComplaintCost + repair) + (1 - share) * still;
   }
 }
 
@@ -128,7 +130,7 @@ function foldMeans(
  * hopeful side and the same for all options). Nothing is discounted; at the planning distance nothing more is spent.
  *
  * @param world  the world; at least one renewal
- * @param withSpread  second moments too; without it they are 0 and the means are the same to the last bit
+ * @param withSpread  second moments too; without it there are none and the means are the same to the last bit
  * @returns costs at position 0: going on, after a repair that held, after each renewal, and the repair after a comeback;
  *   with second moments also the means at later positions (from 1 on)
  * @throws RangeError without any renewal
@@ -140,10 +142,10 @@ export function solveLookAhead(world: LookAheadWorld, withSpread: boolean): Solv
   const nodes = world.complaint.length;
   const size = nodes * world.increments.length;
   const increments = world.increments.map(stepIncrements);
-  const before = field(size);
-  const quiet = field(size);
-  const goOn = field(size);
-  const afterRepair = field(size);
+  const before = field(size, withSpread);
+  const quiet = field(size, withSpread);
+  const goOn = field(size, withSpread);
+  const afterRepair = field(size, withSpread);
   const at = (): PositionCosts => ({
     goOn: goOn.mean,
     goOnSquare: goOn.square,

