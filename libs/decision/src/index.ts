@@ -2,6 +2,7 @@ export * from './expected-cost/option-cost-terms.js';
 export * from './expected-cost/expected-cost-of-option.js';
 export * from './expected-cost/compare-options.js';
 export * from './expected-cost/break-even-probability.js';
+export * from './published-cases/decision-published-cases.js';
 export * from './terms/option-actions.js';
 export * from './terms/option-terms.js';
 export * from './terms/assessment-input.js';

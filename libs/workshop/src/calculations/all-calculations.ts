@@ -1,3 +1,4 @@
+import { decisionPublishedCases } from '@endfloat/decision';
 import { diagnosisPublishedCases } from '@endfloat/diagnosis';
 import { metrologyPublishedCases, type PublishedCase } from '@endfloat/metrology';
 import { statisticsPublishedCases } from '@endfloat/statistics';
@@ -5,6 +6,7 @@ import { bayesPosteriors, noisyOrs } from './beliefs.js';
 import type { CalculationMethod } from './calculation-method.js';
 import { controlCharts, funnelLimitSets } from './charts.js';
 import { logRankTests, observedToExpectedRatios } from './comparisons.js';
+import { expectedCosts } from './expected-costs.js';
 import { gaugeStudies } from './gauge-studies.js';
 import { furtherReadingCounts, instrumentUncertainties } from './instrument-errors.js';
 import { lifeFits, weibayesEstimates } from './life-fits.js';
@@ -43,6 +45,7 @@ export const allCalculations: readonly CalculationMethod[] = [
   observedToExpectedRatios,
   ageReplacements,
   economicLives,
+  expectedCosts,
   baseStocks,
   newsvendors,
   intermittentForecasts,
@@ -64,6 +67,7 @@ export const publishedCases: ReadonlyMap<string, PublishedCase> = new Map(
     ...statisticsPublishedCases,
     ...metrologyPublishedCases,
     ...diagnosisPublishedCases,
+    ...decisionPublishedCases,
     ...vehicleNumberCases,
   ].map((each) => [each.id, each]),
 );
