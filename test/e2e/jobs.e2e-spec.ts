@@ -267,6 +267,21 @@ describe('a job from complaint to release', () => {
     expect(before.body.comebacks[0].state).toBe('proposed');
   });
 
+  it('JOB rule 10: a job is watched for the window of its complaint’s family where the shop has given one', async () => {
+    const { owner } = shop;
+    const settings = await api.call('GET', '/v1/settings', { as: owner });
+    const change = (comebackFamilyWindows: object[], ifMatch: string) =>
+      api.call('PATCH', '/v1/settings', { as: owner, body: { comebackFamilyWindows }, ifMatch });
+    const own = { familyId: 'idle-speed', days: 200, km: '9000' };
+    expect((await change([own], String(settings.headers['etag']))).status).toBe(200);
+    const jobId = await newJob(await newVan());
+    await prove(jobId);
+    const released = await release(jobId);
+    expect([released.status, released.body.windowDays, released.body.windowKm]).toEqual([201, 200, '9000']);
+    const tag = (await api.call('GET', '/v1/settings', { as: owner })).headers['etag'];
+    expect((await change([], String(tag))).status).toBe(200);
+  });
+
   it('JOB rule 16: a fleet manager sees jobs and complaints of their own vans only', async () => {
     const jobId = await newJob(await newVan());
     const fleet = await post('/v1/customers', {

@@ -141,6 +141,22 @@ describe('the shop, its people and their keys', () => {
       }
     });
 
+    it('refuses a watch window of no known family, and two of one', async () => {
+      const window = (familyId: string) => ({ familyId, days: 120, km: '8000' });
+      const unknown = await change({ comebackFamilyWindows: [window('hums-at-dusk')] });
+      expect([unknown.status, unknown.body.errors[0].pointer]).toEqual([
+        422,
+        '/comebackFamilyWindows/0/familyId',
+      ]);
+      expect(unknown.body.errors[0].detail).toContain('stalling');
+      const twice = await change({ comebackFamilyWindows: [window('stalling'), window('stalling')] });
+      expect([twice.status, twice.body.errors[0].pointer]).toEqual([
+        422,
+        '/comebackFamilyWindows/1/familyId',
+      ]);
+      expect((await get(url)).body.comebackFamilyWindows).toEqual([]);
+    });
+
     it('API row 1: settings are those of the caller’s shop', async () => {
       const other = await api.openShop({ name: 'Sallow Van Shed' });
       expect((await get(url, other.owner)).body).toMatchObject({ id: other.id, name: 'Sallow Van Shed' });
