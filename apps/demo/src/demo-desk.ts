@@ -1,20 +1,47 @@
+import { Sha256Fingerprint } from '@endfloat/persistence';
 import {
+  AssessUseCase,
+  ComputingHere,
+  CorrectJobUseCase,
   CorrectWorkLineUseCase,
+  DecideUseCase,
   exactly,
   ProposeEstimateUseCase,
   RecordConsentUseCase,
   RecordJobEventUseCase,
   RecordProofPointUseCase,
+  RecordServiceUseCase,
   RecordWorkLineUseCase,
   ReleaseJobUseCase,
   SettleComebackUseCase,
   ShowProofUseCase,
+  type AssessmentQuestion,
+  type DecisionChoice,
   type PartUsed,
   type WorkAction,
   type WorkLine,
 } from '@endfloat/workshop';
 import { callerOf, DemoIntake, housing } from './demo-intake.js';
-import { desk, owner, type DemoUser } from './people.js';
+import { demoShopId, desk, owner, type DemoUser } from './people.js';
+
+/** Nothing said that the shop knows itself. */
+const usualQuestion: Omit<AssessmentQuestion, 'vehicleId' | 'jobId'> = {
+  ...housing,
+  occasion: null,
+  characteristicId: null,
+  unwornSize: null,
+  criterionSize: null,
+  options: null,
+  declinedActions: [],
+  furtherReadingsDeclined: false,
+  labourPerHour: null,
+  downtimePerDay: null,
+  comebackHandling: null,
+  planningDistanceKm: null,
+  serviceIntervalKm: null,
+  isUsableWhileWaiting: null,
+  coreLossChance: null,
+};
 
 /** The rest of a visit: work with consent, proof, release, and what people say of a comeback. */
 export class DemoDesk extends DemoIntake {
@@ -94,6 +121,61 @@ export class DemoDesk extends DemoIntake {
         reason: 'done',
       });
     }
+  }
+
+  /** Asks what to do about the housing. Answers what is advised, and what no guard removes. */
+  async assess(
+    vehicleId: string,
+    jobId: string,
+  ): Promise<{ readonly id: string; readonly advised: string | null; readonly open: readonly string[] }> {
+    this.clock.after(5);
+    const computing = new ComputingHere();
+    const { record } = await new AssessUseCase(...this.ports, new Sha256Fingerprint(), computing).execute(
+      callerOf(desk),
+      { question: { ...usualQuestion, vehicleId, jobId } },
+    );
+    const { recommendation, options } = record.content.result;
+    const named =
+      'optionId' in recommendation
+        ? recommendation.optionId
+        : 'optionIds' in recommendation
+          ? recommendation.optionIds[0]
+          : undefined;
+    const open = options.filter(({ kind, removedBy }) => kind === 'priced' && removedBy.length === 0);
+    return { id: record.id, advised: named ?? null, open: open.map(({ optionId }) => optionId) };
+  }
+
+  async decide(assessmentId: string, chosen: string, reason: string | null): Promise<void> {
+    await new DecideUseCase(...this.ports).execute(callerOf(desk), {
+      assessmentId,
+      decision: {
+        chosen: chosen as DecisionChoice,
+        decidedAt: this.clock.after(10),
+        decidedBy: desk.id,
+        reason: reason ?? 'as advised',
+      },
+    });
+  }
+
+  /** What it was, established by the check and the cure. */
+  async confirmCause(jobId: string, causeId: string): Promise<void> {
+    this.clock.after(2);
+    const [work, clock] = this.ports;
+    const content = await work.read(demoShopId, async (tx) => (await tx.jobs.find(jobId))?.content);
+    if (content === undefined) throw new RangeError(`no job ${jobId}`);
+    await new CorrectJobUseCase(work, clock).execute(callerOf(desk), {
+      id: jobId,
+      expected: exactly(1),
+      job: { ...content, causeId },
+      reason: 'confirmed by the check and the cure',
+    });
+  }
+
+  async service(vehicleId: string, planItemId: string, km: string): Promise<void> {
+    await new RecordServiceUseCase(...this.ports).execute(callerOf(desk), {
+      identity: { vehicleId, planItemId },
+      service: { doneAt: this.clock.after(20), distanceKm: km, note: null },
+    });
   }
 
   /** Proves the repair point by point and releases the job. */

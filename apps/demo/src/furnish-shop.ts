@@ -9,6 +9,7 @@ import {
   type UnitOfWork,
 } from '@endfloat/workshop';
 import { callerOf } from './demo-intake.js';
+import { furnishPlan } from './furnish-plan.js';
 import type { HistoryClock, SeededIds } from './history-clock.js';
 import {
   customers,
@@ -50,6 +51,7 @@ export async function furnishShop(
   }
   await addOffers(work, clock, ids);
   await addInstruments(work, clock, ids);
+  await furnishPlan(work, clock, ids);
 }
 
 async function addPeople(work: UnitOfWork, clock: HistoryClock, secret: string): Promise<void> {
@@ -200,6 +202,15 @@ const suppliers = [
     promised: 10,
     delivered: [14, 13],
     warrantyMonths: 12,
+  },
+  {
+    supplier: 'Birchmoor Castings',
+    condition: 'repairedOwnPart',
+    amount: '35.00',
+    deposit: null,
+    promised: 1,
+    delivered: [1, 2, 1, 3],
+    warrantyMonths: null,
   },
 ] as const;
 

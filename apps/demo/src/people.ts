@@ -109,6 +109,8 @@ export const demoInstruments = {
   vacuum: id('dd', 3),
   meter: id('dd', 4),
 } as const;
+/** What is done to every van from time to time. */
+export const demoPlanItems = { oil: id('df', 1), fuelFilter: id('df', 2), beltCheck: id('df', 3) } as const;
 export const demoVehicleId = (number: number): string => id('ee', number);
 
 /** Key of a person of the demo shop: follows from the secret of the installation, so it is the same at every start. */

@@ -11,6 +11,15 @@ export interface VanTruth {
   readonly kmPerDay: number;
   /** whether the idle switch has drifted */
   switchOff: boolean;
+  /** a repair that did not hold: when the customer will be back, and with which words */
+  returning: Returning | null;
+}
+
+export interface Returning {
+  readonly at: string;
+  readonly saying: Saying;
+  /** what the shop will find it was, when it looks back */
+  readonly attribution: 'wrongRootCause' | 'workmanship' | 'partDefective';
 }
 
 /** Play at which moving the shaft by hand works the switch, mm. */
@@ -23,6 +32,7 @@ export function newVan(random: SeededRandom): VanTruth {
     rate: Math.exp(random.normal(Math.log(0.07), 0.6)),
     kmPerDay: Math.exp(random.normal(Math.log(58), 0.35)),
     switchOff: random.happens(0.15),
+    returning: null,
   };
 }
 
@@ -36,7 +46,7 @@ export function drive(van: VanTruth, days: number, random: SeededRandom): void {
 /** Complaints per day: more as the play passes what works the switch, and while the switch is off. */
 export function complaintHazard(van: VanTruth): number {
   const worn = 1 / (1 + Math.exp(-(van.play - playThatWorksSwitch) / 0.02));
-  return 0.0004 + 0.012 * worn + (van.switchOff ? 0.004 : 0);
+  return 0.0012 + 0.012 * worn + (van.switchOff ? 0.004 : 0);
 }
 
 export interface Saying {
@@ -75,36 +85,73 @@ export function sayingOf(random: SeededRandom): Saying {
   return random.pick(sayings);
 }
 
-/** What goes in when a housing is replaced, and how worn it is on arrival. */
-export function replacementOf(random: SeededRandom): {
-  readonly part: PartUsed;
-  readonly play: number;
+/** What a repair did to the part. */
+export interface RepairTruth {
+  readonly part: PartUsed | null;
+  /** play afterwards; null where the wear stayed in */
+  readonly play: number | null;
   readonly waitDays: number;
-} {
-  const of = (condition: PartUsed['condition'], supplier: string, amount: string): PartUsed => ({
-    condition,
-    supplier,
-    partNumber: null,
-    serial: `S${String(random.whole(10_000, 99_999))}`,
-    batch: `B${String(random.whole(1, 6))}`,
-    price: { amount, currency: 'EUR' },
-  });
-  const chance = random.next();
-  if (chance < 0.6)
-    return {
-      part: of('remanufactured', 'Rill & Daughters', '310.00'),
-      play: random.between(0.02, 0.06),
-      waitDays: random.whole(2, 6),
-    };
-  if (chance < 0.9)
-    return {
-      part: of('used', 'Harl Breakers', '120.00'),
-      play: random.between(0.05, 0.19),
-      waitDays: random.whole(2, 9),
-    };
-  return {
-    part: of('newOldStock', 'Oxbow Stores', '520.00'),
-    play: random.between(0.01, 0.03),
-    waitDays: random.whole(8, 16),
-  };
+  /** chance that it does not hold, and what it will be put down to */
+  readonly failure: number;
+  readonly attribution: Returning['attribution'];
+}
+
+const partOf = (
+  condition: PartUsed['condition'],
+  supplier: string,
+  amount: string,
+  random: SeededRandom,
+): PartUsed => ({
+  condition,
+  supplier,
+  partNumber: null,
+  serial: `S${String(random.whole(10_000, 99_999))}`,
+  batch: `B${String(random.whole(1, 6))}`,
+  price: { amount, currency: 'EUR' },
+});
+
+/** How each option turns out in this world. */
+export function truthOfRepair(optionId: string, worn: boolean, random: SeededRandom): RepairTruth {
+  switch (optionId) {
+    case 'reBush':
+      return {
+        part: partOf('repairedOwnPart', 'Birchmoor Castings', '35.00', random),
+        play: random.between(0.03, 0.07),
+        waitDays: random.whole(1, 3),
+        failure: 0.1,
+        attribution: 'workmanship',
+      };
+    case 'fitRemanufactured':
+      return {
+        part: partOf('remanufactured', 'Rill & Daughters', '310.00', random),
+        play: random.between(0.02, 0.06),
+        waitDays: random.whole(2, 6),
+        failure: 0.07,
+        attribution: 'partDefective',
+      };
+    case 'fitUsed':
+      return {
+        part: partOf('used', 'Harl Breakers', '120.00', random),
+        play: random.between(0.05, 0.19),
+        waitDays: random.whole(2, 9),
+        failure: 0.22,
+        attribution: 'partDefective',
+      };
+    case 'fitNew':
+      return {
+        part: partOf('newOldStock', 'Oxbow Stores', '520.00', random),
+        play: random.between(0.01, 0.03),
+        waitDays: random.whole(8, 16),
+        failure: 0.04,
+        attribution: 'partDefective',
+      };
+    default:
+      return {
+        part: null,
+        play: null,
+        waitDays: 0,
+        failure: worn ? 0.55 : 0.09,
+        attribution: worn ? 'wrongRootCause' : 'workmanship',
+      };
+  }
 }
