@@ -43,7 +43,7 @@ export async function complaintVisit(
   await shop.readings(inspectionId, technician, settingReadings(van, random, 'asLeft'));
   await shop.proveAndRelease(jobId, technician);
   van.returning = random.happens(truth.failure)
-    ? { at: daysAfter(shop.clock.now(), random.whole(12, 75)), saying, attribution: truth.attribution }
+    ? { at: daysAfter(shop.clock.now(), random.whole(12, 75)), saying, jobId, attribution: truth.attribution }
     : null;
 }
 
@@ -57,15 +57,14 @@ async function sayWhetherBack(
   van: VanTruth,
   random: SeededRandom,
 ): Promise<void> {
-  const proposed = comebacks.toSorted((a, b) => a.content.daysSinceRelease - b.content.daysSinceRelease);
-  for (const [index, { id, content }] of proposed.entries()) {
-    if (van.returning !== null && index === 0) {
+  const { returning } = van;
+  for (const { id, identity, content } of comebacks) {
+    if (identity.jobId === returning?.jobId) {
+      const how = content.insideWindow ? 'the customer says it never went away' : 'though late';
       await shop.settle(id, {
         state: 'confirmed',
-        attribution: van.returning.attribution,
-        reason: content.insideWindow
-          ? 'same complaint, the customer says it never went away'
-          : 'same complaint, though late',
+        attribution: returning.attribution,
+        reason: `same complaint, ${how}`,
       });
     } else if (random.happens(0.9)) {
       await shop.settle(id, { state: 'refused', attribution: null, reason: 'another cause was found' });

@@ -22,7 +22,7 @@ import {
   type WorkLine,
 } from '@endfloat/workshop';
 import { callerOf, DemoIntake, housing } from './demo-intake.js';
-import { demoShopId, desk, owner, type DemoUser } from './people.js';
+import { demoPlanItems, demoShopId, desk, owner, type DemoUser } from './people.js';
 
 /** Nothing said that the shop knows itself. */
 const usualQuestion: Omit<AssessmentQuestion, 'vehicleId' | 'jobId'> = {
@@ -171,11 +171,24 @@ export class DemoDesk extends DemoIntake {
     });
   }
 
-  async service(vehicleId: string, planItemId: string, km: string): Promise<void> {
+  async service(
+    vehicleId: string,
+    planItemId: string,
+    km: string,
+    doneAt = this.clock.after(20),
+    note: string | null = null,
+  ): Promise<void> {
     await new RecordServiceUseCase(...this.ports).execute(callerOf(desk), {
       identity: { vehicleId, planItemId },
-      service: { doneAt: this.clock.after(20), distanceKm: km, note: null },
+      service: { doneAt, distanceKm: km, note },
     });
+  }
+
+  /** What the papers that came with a van say was done before. */
+  async servicedBefore(vehicleId: string, km: number, days: number): Promise<void> {
+    const doneAt = new Date(Date.parse(this.clock.now()) - days * 86_400_000).toISOString();
+    for (const item of Object.values(demoPlanItems))
+      await this.service(vehicleId, item, String(km - 50 * days), doneAt, 'as the papers of the van say');
   }
 
   /** Proves the repair point by point and releases the job. */

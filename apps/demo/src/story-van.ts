@@ -32,6 +32,7 @@ export async function makeStoryVan(shop: DemoDesk, until: string): Promise<void>
     },
   });
   await shop.originalHousing(storyVehicleId);
+  await shop.servicedBefore(storyVehicleId, 184_200, 120);
   await firstVisit(shop);
   shop.clock.moveTo(new Date(Date.parse(until) - (storyBeginsDaysAgo - 42) * day).toISOString());
   await secondVisit(shop);

@@ -58,6 +58,7 @@ async function recordVan(shop: DemoDesk, plan: VanPlan, van: VanTruth, random: S
     },
   });
   await shop.originalHousing(plan.vehicleId);
+  await shop.servicedBefore(plan.vehicleId, van.km, random.whole(20, 400));
 }
 
 /** A service without a complaint: the shaft is looked at, so that its wear can be followed. */

@@ -18,6 +18,8 @@ export interface VanTruth {
 export interface Returning {
   readonly at: string;
   readonly saying: Saying;
+  /** the repair that did not hold */
+  readonly jobId: string;
   /** what the shop will find it was, when it looks back */
   readonly attribution: 'wrongRootCause' | 'workmanship' | 'partDefective';
 }
@@ -46,7 +48,7 @@ export function drive(van: VanTruth, days: number, random: SeededRandom): void {
 /** Complaints per day: more as the play passes what works the switch, and while the switch is off. */
 export function complaintHazard(van: VanTruth): number {
   const worn = 1 / (1 + Math.exp(-(van.play - playThatWorksSwitch) / 0.02));
-  return 0.0012 + 0.012 * worn + (van.switchOff ? 0.004 : 0);
+  return 0.003 + 0.012 * worn + (van.switchOff ? 0.004 : 0);
 }
 
 export interface Saying {
@@ -118,7 +120,7 @@ export function truthOfRepair(optionId: string, worn: boolean, random: SeededRan
         part: partOf('repairedOwnPart', 'Birchmoor Castings', '35.00', random),
         play: random.between(0.03, 0.07),
         waitDays: random.whole(1, 3),
-        failure: 0.1,
+        failure: 0.12,
         attribution: 'workmanship',
       };
     case 'fitRemanufactured':
@@ -150,8 +152,8 @@ export function truthOfRepair(optionId: string, worn: boolean, random: SeededRan
         part: null,
         play: null,
         waitDays: 0,
-        failure: worn ? 0.55 : 0.09,
-        attribution: worn ? 'wrongRootCause' : 'workmanship',
+        failure: worn ? 0.55 : 0.14,
+        attribution: worn || random.happens(0.5) ? 'wrongRootCause' : 'workmanship',
       };
   }
 }

@@ -5,7 +5,7 @@ import { textCodes, textTemplates } from './text-templates.js';
 describe('renderText', () => {
   it('fills in what is given', () => {
     expect(renderText('data.insufficient', { needed: 3, got: 1 })).toBe(
-      'Not enough data: 3 are needed, 1 are there.',
+      'Not enough data: 3 are needed, 1 is there.',
     );
   });
 
@@ -19,6 +19,15 @@ describe('renderText', () => {
     expect(
       renderText('release.pointNotTested', { point: 'Hot restart', reason: 'rain', date: '4 May' }),
     ).toBe('Hot restart was not tested, because rain; it will be looked at again on 4 May.');
+  });
+
+  it('counts in the singular for one, in the plural for any other number', () => {
+    const text = (vans: string) => renderText('order.vansReachLimit', { vans, days: 9, expected: '0.9' });
+    expect([text('1'), text('2'), text('0')].map((each) => each.split(' the')[0])).toEqual([
+      '1 van reaches',
+      '2 vans reach',
+      '0 vans reach',
+    ]);
   });
 
   it('joins lists by "and"', () => {
@@ -42,7 +51,9 @@ describe('renderText', () => {
 
   it('renders every code with all its names filled in, and leaves no brace or bracket behind', () => {
     for (const code of textCodes) {
-      const names = [...textTemplates[code].matchAll(/\{([a-zA-Z]+)\??\}/g)].map((match) => match[1]!);
+      const names = [...textTemplates[code].matchAll(/\{([a-zA-Z]+)(?:\?|\|[^{}]*)?\}/g)].map(
+        (match) => match[1]!,
+      );
       const text = renderText(code, Object.fromEntries(names.map((name) => [name, 'x'])));
       expect(text).toMatch(/^[A-Zx][^{}[\]]*\.$/);
     }

@@ -4,7 +4,8 @@ import { textTemplates } from './text-templates.js';
 /** What may stand in a sentence; lists are joined by "and". */
 export type TextValue = string | number | readonly string[];
 
-const NAME = /\{([a-zA-Z]+)(\?)?\}/g;
+/** `{vans}`, `{reason?}` within brackets, or a count with the words for one and for any other: `{vans|van|vans}`. */
+const NAME = /\{([a-zA-Z]+)(?:\?|\|([^{}|]+)\|([^{}|]+))?\}/g;
 
 function asText(value: TextValue): string {
   if (typeof value === 'string') return value;
@@ -24,9 +25,9 @@ const isGiven = (value: TextValue | undefined): value is TextValue =>
  *
  * @param code  from `textCodes`
  * @param values  what the names in the sentence stand for; names it does not use are ignored
- * @returns the sentence; a part in brackets whose value is missing or empty is left out
+ * @returns the sentence, counted words in the singular for 1 alone; a part in brackets whose value is missing or empty is left out
  * @throws RangeError when a value that the sentence needs is missing or empty, or a number is not finite
- * @example renderText('data.insufficient', { needed: 3, got: 1 }) // => 'Not enough data: 3 are needed, 1 are there.'
+ * @example renderText('data.insufficient', { needed: 3, got: 1 }) // => 'Not enough data: 3 are needed, 1 is there.'
  */
 export function renderText(code: TextCode, values: Readonly<Record<string, TextValue>> = {}): string {
   const template: string = textTemplates[code];
@@ -34,10 +35,11 @@ export function renderText(code: TextCode, values: Readonly<Record<string, TextV
     const names = [...part.matchAll(NAME)].map((match) => match[1] ?? '');
     return names.every((name) => isGiven(values[name])) ? part : '';
   });
-  return withoutMissing.replaceAll(NAME, (_all, name: string) => {
+  return withoutMissing.replaceAll(NAME, (_all, name: string, one?: string, many?: string) => {
     const value = values[name];
     if (!isGiven(value)) throw new RangeError(`the sentence ${code} needs ${name}`);
-    return asText(value);
+    const text = asText(value);
+    return one === undefined ? text : `${text} ${text === '1' ? one : String(many)}`;
   });
 }
 

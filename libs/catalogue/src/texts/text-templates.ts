@@ -68,7 +68,7 @@ export const textTemplates = {
   'comeback.outsideWindow': 'It came back after {days} days[ and {distance?}], outside the agreed window.',
   'comeback.distanceUnreliable': 'The distance is not reliable, so only the days count.',
   // data
-  'data.insufficient': 'Not enough data: {needed} are needed, {got} are there.',
+  'data.insufficient': 'Not enough data: {needed|is|are} needed, {got|is|are} there.',
   'data.notReproduced': 'The complaint could not be shown under the conditions tried[: {conditions?}].',
   'safety.precedence': "The maker's instructions, local rules and licensed practice come first.",
   // order proposals
@@ -76,16 +76,16 @@ export const textTemplates = {
   'order.none': 'Nothing to order now: {onHand} on the shelf and {onOrder} on order are enough.',
   'order.unattainable': 'No stock is certain to be enough; ask for a service below 100 %.',
   'order.vansReachLimit':
-    '{vans} vans reach the limit within the {days}-day lead time ({expected} are expected).',
+    '{vans|van reaches|vans reach} the limit within the {days}-day lead time ({expected} expected).',
   'order.vansEndLife':
-    'The part of {vans} vans ends its life within the {days}-day lead time, as such parts do ({expected} are expected).',
-  'order.jobsPlanned': '{jobs} open jobs plan to fit one.',
-  'order.comebacksExpected': '{expected} are expected for repairs that come back within {days} days.',
-  'order.pastUse': '{perMonth} a month were used so far.',
+    'The part of {vans|van|vans} ends its life within the {days}-day lead time, as such parts do ({expected} expected).',
+  'order.jobsPlanned': '{jobs|open job plans|open jobs plan} to fit one.',
+  'order.comebacksExpected': 'Repairs that come back within {days} days are expected to take {expected}.',
+  'order.pastUse': 'Used so far: {perMonth} a month.',
   'order.stockAndOrders': '{onHand} on the shelf, {onOrder} on order.',
   'order.levelForService':
-    '{level} are wanted for a service of {target} %; without an order it is {without} %.',
-  'order.orderOverdue': '{pieces} on order are overdue.',
+    '{level|is|are} wanted for a service of {target} %; without an order it is {without} %.',
+  'order.orderOverdue': '{pieces|piece|pieces} on order and overdue.',
   'order.leadTimePromisedOnly':
     'Nothing has come from this supplier yet, so its promise of {days} days is taken.',
 } as const satisfies Readonly<Record<string, string>>;

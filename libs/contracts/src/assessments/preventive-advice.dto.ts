@@ -1,10 +1,19 @@
-import { adviceKinds, type AdviceKind } from '@endfloat/workshop/ports';
+import { adviceBases, adviceKinds, type AdviceBasis, type AdviceKind } from '@endfloat/workshop/ports';
 import { EnumField, IntegerField, NumberField, TextField } from '../fields/index.js';
 
 /** What to do ahead of the next complaint. */
 export class PreventiveAdviceDto {
   @EnumField({ description: 'What is advised.', values: adviceKinds, enumName: 'AdviceKind', open: true })
   kind!: AdviceKind;
+
+  @EnumField({
+    description:
+      'Whether the readings of this part show how it wears, or what is known of such parts had to do; null: no forecast.',
+    values: adviceBases,
+    enumName: 'AdviceBasis',
+    nullable: true,
+  })
+  basis!: AdviceBasis | null;
 
   @NumberField({
     description: 'Further km until then; null: no distance belongs to it.',

@@ -79,4 +79,39 @@ describe('advice ahead of the next complaint', () => {
     expect(adviceOf(result('measureFirst'), input([]), wear)?.kind).toBe('measureFirst');
     expect(adviceOf(result('none'), input([]), wear)).toBeNull();
   });
+
+  it('asks the look-ahead where its own readings show no wear, and says so', () => {
+    const wear = { trend: trendOf([point(1000, 0.04), point(2000, 0.04), point(3000, 0.04)]), points: 3 };
+    expect(wear.trend.kind).toBe('riseWithinUncertainty');
+    const distance = { value: '25000', unit: 'km' };
+    const by = (nextLook: Assessment['nextLook']) =>
+      adviceOf(
+        {
+          recommendation: { kind: 'recommended', optionId: 'leave' },
+          options: [{ optionId: 'leave', action: 'leave' }],
+          belief: { probabilityBeyondCriterion: 0.01 },
+          nextLook,
+        } as unknown as Assessment,
+        {
+          occasion: 'complaint',
+          planningDistanceKm: 120_000,
+          serviceIntervalKm: null,
+          evidence: { safetyFindings: [], functionalCriterion: { kind: 'notDone' } },
+        } as unknown as AssessmentInput,
+        wear,
+      );
+    expect(by({ kind: 'recheckAt', distance, why: 'chanceOfCriterion', probability: 0.1 })).toMatchObject({
+      kind: 'leaveUntilRecheck',
+      basis: 'suchParts',
+      withinKm: 25_000,
+      chance: 0.1,
+      got: 3,
+    });
+    expect(by({ kind: 'renewAtVisit', distance })).toMatchObject({
+      kind: 'replaceAtNextVisit',
+      chance: null,
+    });
+    expect(by({ kind: 'notWithinPlan' })).toMatchObject({ kind: 'leaveUntilRecheck', withinKm: 120_000 });
+    expect(by(null)).toMatchObject({ kind: 'notEnoughKnown', basis: null });
+  });
 });

@@ -1,4 +1,4 @@
-import type { Assessment, AssessmentInput } from '@endfloat/decision';
+import type { Assessment, AssessmentInput, NextLook } from '@endfloat/decision';
 import { probabilityOfReaching, type WearTrendOutcome } from '@endfloat/wear';
 import type { PreventiveAdvice } from '../ports/records/decide.records.js';
 
@@ -45,10 +45,11 @@ export function adviceByWear(sources: AdviceSources): PreventiveAdvice {
   const { trend, points, planningDistanceKm, serviceIntervalKm } = sources;
   if (trend.kind !== 'estimated') {
     const needed = trend.kind === 'insufficientData' ? trend.needed : points + 1;
-    return { kind: 'notEnoughKnown', withinKm: null, chance: null, optionId: null, needed, got: points };
+    const none = { withinKm: null, chance: null, optionId: null };
+    return { kind: 'notEnoughKnown', basis: null, ...none, needed, got: points };
   }
   const chanceWithin = (km: number): number => probabilityOfReaching(trend, { kind: 'distance', km });
-  const known = { optionId: null, needed: null, got: points };
+  const known = { basis: 'ownTrend', optionId: null, needed: null, got: points } as const;
   const atVisit = serviceIntervalKm === null ? null : chanceWithin(serviceIntervalKm);
   if (atVisit !== null && atVisit >= adviceThresholds.replace)
     return { kind: 'replaceAtNextVisit', withinKm: serviceIntervalKm, chance: rounded(atVisit), ...known };
@@ -58,6 +59,29 @@ export function adviceByWear(sources: AdviceSources): PreventiveAdvice {
   if (km === 0)
     return { kind: 'recheckSoon', withinKm: stepKm, chance: rounded(chanceWithin(stepKm)), ...known };
   return { kind: 'leaveUntilRecheck', withinKm: km, chance: rounded(chanceWithin(km)), ...known };
+}
+
+/**
+ * What to do ahead where the part's own readings do not show yet how fast it wears: by the look-ahead, which knows such
+ * parts and what looking costs.
+ *
+ * @param look    when the look-ahead would look again
+ * @param planKm  how far it looks
+ * @param points  inspections there are
+ * @returns when to look again or to renew; the end of the plan where nothing is gained before
+ */
+export function adviceByLookAhead(look: NextLook, planKm: number, points: number): PreventiveAdvice {
+  const known = { basis: 'suchParts', optionId: null, needed: null, got: points } as const;
+  switch (look.kind) {
+    case 'renewAtVisit':
+      return { kind: 'replaceAtNextVisit', withinKm: Number(look.distance.value), chance: null, ...known };
+    case 'recheckAt': {
+      const withinKm = Number(look.distance.value);
+      return { kind: 'leaveUntilRecheck', withinKm, chance: look.probability, ...known };
+    }
+    case 'notWithinPlan':
+      return { kind: 'leaveUntilRecheck', withinKm: planKm, chance: null, ...known };
+  }
 }
 
 const rounded = (chance: number): number => Math.round(chance * 1e4) / 1e4;
@@ -73,7 +97,7 @@ export function adviceOf(
 ): PreventiveAdvice | null {
   const { recommendation } = result;
   if (recommendation.kind === 'none') return null;
-  const plain = { withinKm: null, chance: null, optionId: null, needed: null, got: wear.points };
+  const plain = { basis: null, withinKm: null, chance: null, optionId: null, needed: null, got: wear.points };
   // Safety is never weighed against wear or money, and what has to be measured first is not advised on.
   if (input.evidence.safetyFindings.length > 0) return { kind: 'dangerFirst', ...plain };
   if (recommendation.kind === 'measureFirst') return { kind: 'measureFirst', ...plain };
@@ -82,8 +106,11 @@ export function adviceOf(
   const option = result.options.find((each) => each.optionId === optionId);
   if (option === undefined) return null;
   const { planningDistanceKm, serviceIntervalKm } = input;
-  if (option.action === 'leave' || option.action === 'adjust')
-    return adviceByWear({ ...wear, planningDistanceKm, serviceIntervalKm });
+  if (option.action === 'leave' || option.action === 'adjust') {
+    const own = adviceByWear({ ...wear, planningDistanceKm, serviceIntervalKm });
+    const isAsked = own.kind === 'notEnoughKnown' && result.nextLook !== null;
+    return isAsked ? adviceByLookAhead(result.nextLook, planningDistanceKm, wear.points) : own;
+  }
   const chance = rounded(result.belief.probabilityBeyondCriterion);
   // Without a complaint a renewal waits for the next planned visit, unless the criterion says that it no longer works.
   const { functionalCriterion } = input.evidence;
@@ -91,5 +118,5 @@ export function adviceOf(
   const canWait = input.occasion === 'serviceVisit' && !fails;
   const kind = canWait ? 'replaceAtNextVisit' : 'renewNow';
   const withinKm = canWait ? serviceIntervalKm : null;
-  return { kind, withinKm, chance, optionId, needed: null, got: wear.points };
+  return { kind, basis: null, withinKm, chance, optionId, needed: null, got: wear.points };
 }

@@ -2,15 +2,17 @@ import type { PreventiveAdviceDto } from '@endfloat/contracts';
 import type { PreventiveAdvice } from '@endfloat/workshop';
 
 const method =
-  'Chance of having reached the criterion along the wear trend of this part; looked at again at 10 %, replaced ahead at 50 % by the next visit (both judgement).';
+  'Chance of having reached the criterion along the wear trend of this part, or by the look-ahead of the assessment where its readings show none yet; looked at again at 10 %, or where readings are worth their cost; replaced ahead at 50 % by the next visit (both judgement).';
 
 /** Advice ahead of the next complaint, with the same in words. */
 export function presentAdvice(advice: PreventiveAdvice): PreventiveAdviceDto {
-  const { kind, withinKm, chance, optionId, needed, got } = advice;
-  return { kind, withinKm, chance, optionId, needed, got, method, detail: inWords(advice) };
+  const { kind, basis = null, withinKm, chance, optionId, needed, got } = advice;
+  return { kind, basis, withinKm, chance, optionId, needed, got, method, detail: inWords(advice) };
 }
 
-function inWords({ kind, withinKm, chance, needed, got }: PreventiveAdvice): string {
+function inWords(advice: PreventiveAdvice): string {
+  const { kind, withinKm, chance, needed, got } = advice;
+  if (advice.basis === 'suchParts') return byLookAhead(advice);
   const percent = chance === null ? '-' : `${String(Math.round(chance * 100))} %`;
   const km = `${String(withinKm)} km`;
   const visit = withinKm === null ? 'the next planned visit' : `the next planned visit, in ${km}`;
@@ -30,6 +32,20 @@ function inWords({ kind, withinKm, chance, needed, got }: PreventiveAdvice): str
     case 'renewNow':
       return 'Renew the part at this visit.';
     case 'notEnoughKnown':
-      return `How fast it wears cannot be told yet from ${String(got)} inspections; at least ${String(needed)} are needed. Measure it again at the next visit.`;
+      return `How fast it wears cannot be told yet from ${inspections(got)}; at least ${String(needed)} are needed. Measure it again at the next visit.`;
   }
+}
+
+const inspections = (count: number): string =>
+  count === 1 ? '1 inspection' : `${String(count)} inspections`;
+
+/** Where the part's own readings show no wear that could be followed. */
+function byLookAhead({ kind, withinKm, chance, got }: PreventiveAdvice): string {
+  const why = `${got === 0 ? 'No inspection' : inspections(got)} of this part ${got === 0 ? 'shows' : got === 1 ? 'does not show' : 'do not show'} yet how fast it wears; by what is known of such parts`;
+  const km = `${String(withinKm)} km`;
+  if (kind === 'replaceAtNextVisit')
+    return `${why}, order one ahead and renew it at the planned visit in ${km}: from there on that is expected to cost less than going on.`;
+  return chance === null
+    ? `The part may stay in. ${why}, nothing is gained by measuring it again before ${km}.`
+    : `The part may stay in. ${why}, measure it again within ${km}: by then the chance that it has reached the criterion is ${String(Math.round(chance * 100))} %.`;
 }

@@ -121,8 +121,14 @@ export const adviceKinds = [
 ] as const;
 export type AdviceKind = (typeof adviceKinds)[number];
 
+/** Whether the part's own readings show how it wears, or what is known of such parts had to do. */
+export const adviceBases = ['ownTrend', 'suchParts'] as const;
+export type AdviceBasis = (typeof adviceBases)[number];
+
 export interface PreventiveAdvice {
   readonly kind: AdviceKind;
+  /** null where it rests on no forecast of the wear; absent: recorded before there was a second basis */
+  readonly basis?: AdviceBasis | null;
   /** further km until then; null where it has no distance */
   readonly withinKm: number | null;
   /** chance of having reached the criterion by then; for a renewal, of being beyond it now */
