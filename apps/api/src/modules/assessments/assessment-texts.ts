@@ -130,5 +130,21 @@ export function sentence(
 }
 
 export function reasonText({ code, values }: Reason, option: string | null): string {
-  return sentence(reasonTexts[code], values, option);
+  return sentence(reasonTexts[code], roundedToDoubt(values), option);
+}
+
+/** In words a size has no more digits than its doubt bears: two significant ones of the standard uncertainty (JCGM 100, 7.2.6). */
+function roundedToDoubt(
+  values: Readonly<Record<string, ReportedValue>>,
+): Readonly<Record<string, ReportedValue>> {
+  const { value, standardUncertainty: doubt } = values;
+  if (value === undefined || doubt === undefined || value.unit !== doubt.unit) return values;
+  const [size, u] = [Number(value.value), Number(doubt.value)];
+  if (!Number.isFinite(size) || !Number.isFinite(u) || u <= 0) return values;
+  const decimals = Math.max(0, 1 - Math.floor(Math.log10(u)));
+  return {
+    ...values,
+    value: { ...value, value: size.toFixed(decimals) },
+    standardUncertainty: { ...doubt, value: u.toFixed(decimals) },
+  };
 }
