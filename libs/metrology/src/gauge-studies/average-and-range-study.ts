@@ -1,6 +1,6 @@
 import type { Repeatability } from '../uncertainty/pool-standard-deviations.js';
 import type { GaugeMeasurement, GaugeStudyRefusal, GaugeVariation } from './gauge-study.js';
-import { gaugeVariation } from './gauge-variation.js';
+import { gaugeVariation, requireTolerance } from './gauge-variation.js';
 import type { StudyCells } from './study-cells.js';
 import { meanOf, studyCells } from './study-cells.js';
 
@@ -44,7 +44,8 @@ const perObjects: Readonly<Record<number, number>> = {
  *
  * @param measurements  balanced: 2 or 3 trials, 2 or 3 appraisers, 2 to 10 objects; any order
  * @param tolerance     width of the tolerance in the unit of the values, or null
- * @returns `estimated`; `insufficientData` or `notBalanced`, also where the constants are not tabulated for so many
+ * @returns `estimated`, zeros throughout where all values are equal; `insufficientData` (also where the constants are
+ *   not tabulated for so many) or `notBalanced`
  * @throws RangeError on a non-finite value or a tolerance that is not positive
  * @source AIAG, Measurement Systems Analysis, 4th ed. (2010), average and range method, constants K1, K2, K3
  * @oracle libs/metrology/src/published-cases
@@ -54,6 +55,7 @@ export function averageAndRangeStudy(
   measurements: readonly GaugeMeasurement[],
   tolerance: number | null = null,
 ): AverageAndRangeStudy | GaugeStudyRefusal {
+  requireTolerance(tolerance);
   const cells = studyCells(measurements);
   if (cells.kind !== 'cells') return cells;
   const { objects, appraisers, trials } = cells;

@@ -1,7 +1,7 @@
 import { fSurvival } from '@endfloat/statistics';
 import type { Repeatability } from '../uncertainty/pool-standard-deviations.js';
 import type { GaugeMeasurement, GaugeStudyRefusal, GaugeVariation, VarianceSource } from './gauge-study.js';
-import { gaugeVariation } from './gauge-variation.js';
+import { gaugeVariation, requireTolerance } from './gauge-variation.js';
 import type { StudyCells } from './study-cells.js';
 import { meanOf, squaresAbout, studyCells } from './study-cells.js';
 
@@ -35,12 +35,12 @@ export interface CrossedGaugeStudy {
  * Crossed gauge study (every appraiser measures every object several times) by two-way random analysis of variance.
  *
  * Variance components from expected mean squares; a component below zero is set to zero. With the interaction kept, it
- * counts to reproducibility.
+ * counts to reproducibility; it is kept where the error is exactly zero, for it cannot be tested then.
  *
  * @param measurements  balanced: the same number of trials, at least two, in every cell of at least two objects and two
  *   appraisers; any order
  * @param options       pooling level between 0 and 1, tolerance
- * @returns `estimated`, `insufficientData` or `notBalanced`
+ * @returns `estimated` (zeros throughout where all values are equal), `insufficientData` or `notBalanced`
  * @throws RangeError on a non-finite value or options outside their ranges
  * @source AIAG, Measurement Systems Analysis, 4th ed. (2010), analysis of variance method
  * @oracle libs/metrology/src/published-cases
@@ -51,6 +51,7 @@ export function crossedGaugeStudy(
   { poolingLevel, tolerance }: CrossedStudyOptions = { poolingLevel: 0.25, tolerance: null },
 ): CrossedGaugeStudy | GaugeStudyRefusal {
   if (!(poolingLevel >= 0 && poolingLevel <= 1)) throw new RangeError('a pooling level lies between 0 and 1');
+  requireTolerance(tolerance);
   const cells = studyCells(measurements);
   if (cells.kind !== 'cells') return cells;
   const sources = sourcesOf(cells);

@@ -170,6 +170,8 @@ describe('studies in general', () => {
     expect(() => crossedGaugeStudy([{ object: 'p', appraiser: 'a', value: Number.NaN }])).toThrow(RangeError);
     expect(() => crossedGaugeStudy(aiagStudy, { poolingLevel: 2, tolerance: null })).toThrow(RangeError);
     expect(() => crossedGaugeStudy(aiagStudy, { poolingLevel: 0.25, tolerance: 0 })).toThrow(RangeError);
+    for (const study of [averageAndRangeStudy, nestedGaugeStudy])
+      expect(() => study([], -1)).toThrow(RangeError);
     const eleven = Array.from({ length: 11 }, (_, object) =>
       rows([
         ['a', String(object), object, object + 1],

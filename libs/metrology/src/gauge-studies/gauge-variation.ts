@@ -1,5 +1,11 @@
 import type { GaugeVariation } from './gauge-study.js';
 
+/** Refuses a tolerance that is no width. */
+export function requireTolerance(tolerance: number | null): void {
+  if (tolerance !== null && !(tolerance > 0 && Number.isFinite(tolerance)))
+    throw new RangeError('a tolerance is a finite width above zero');
+}
+
 /**
  * Figures of a study from its variances.
  *
@@ -13,9 +19,7 @@ export function gaugeVariation(
   variances: { readonly repeatability: number; readonly reproducibility: number; readonly objects: number },
   tolerance: number | null,
 ): GaugeVariation {
-  if (tolerance !== null && !(tolerance > 0 && Number.isFinite(tolerance))) {
-    throw new RangeError('a tolerance is a finite width above zero');
-  }
+  requireTolerance(tolerance);
   const { repeatability, reproducibility, objects } = variances;
   const gauge = repeatability + reproducibility;
   const total = gauge + objects;

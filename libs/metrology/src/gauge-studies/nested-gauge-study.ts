@@ -1,7 +1,7 @@
 import type { Repeatability } from '../uncertainty/pool-standard-deviations.js';
 import { source } from './crossed-gauge-study.js';
 import type { GaugeMeasurement, GaugeStudyRefusal, GaugeVariation, VarianceSource } from './gauge-study.js';
-import { gaugeVariation } from './gauge-variation.js';
+import { gaugeVariation, requireTolerance } from './gauge-variation.js';
 import { meanOf, squaresAbout } from './study-cells.js';
 
 /** Result of a nested study. */
@@ -24,7 +24,8 @@ export interface NestedGaugeStudy {
  * @param measurements  balanced: the same number of objects for each of at least two appraisers, at least two values of
  *   each object, any order; an object belongs to the appraiser it is listed with
  * @param tolerance     width of the tolerance in the unit of the values, or null
- * @returns `estimated`, `insufficientData` or `notBalanced`
+ * @returns `estimated` (zeros throughout where all values are equal), `insufficientData`, or `notBalanced` (with an
+ *   empty `object` where an appraiser has another number of objects than the first)
  * @throws RangeError on a non-finite value or a tolerance that is not positive
  * @source Montgomery, Design and Analysis of Experiments, two-stage nested design (from memory); worked by hand in the spec
  * @example nestedGaugeStudy([]) // => { kind: 'insufficientData', needed: 'two appraisers', got: 0 }
@@ -33,6 +34,7 @@ export function nestedGaugeStudy(
   measurements: readonly GaugeMeasurement[],
   tolerance: number | null = null,
 ): NestedGaugeStudy | GaugeStudyRefusal {
+  requireTolerance(tolerance);
   const groups = groupsOf(measurements);
   const refusal = refusalOf(groups);
   if (refusal !== null) return refusal;

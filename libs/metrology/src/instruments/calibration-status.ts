@@ -34,8 +34,11 @@ const millisecondsPerDay = 86_400_000;
  * @param record        last calibration and interval
  * @param asOf          the day asked about, YYYY-MM-DD
  * @param dueSoonDays   days before the due day from which on it is `due`, 0 or more
- * @returns the state; days are whole days between local dates
- * @throws RangeError on a text that is no date, an interval below 1 day, a negative warning time
+ * @returns the state; days are whole days between local dates. Without a calibration `neverCalibrated`, whatever the
+ *   interval; without an interval `noInterval`
+ * @throws RangeError on a text that is no date, an interval that is not whole or below 1 day, a warning time that is
+ *   not whole or negative
+ * @source common practice, no published source
  * @example calibrationStatus({ lastCalibratedOn: '2025-03-01', intervalDays: 365 }, '2026-03-02', 0)
  *   // => { kind: 'overdue', dueOn: '2026-03-01', daysOver: 1 }
  */

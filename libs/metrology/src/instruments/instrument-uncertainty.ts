@@ -23,8 +23,9 @@ export type InstrumentUncertainty =
  * @param model    error model
  * @param reading  reading the error is asked for (only `percentOfReadingPlusDigits` depends on it)
  * @param kind     what is measured
- * @returns u in the canonical unit of the kind, or `unknown`
- * @throws RangeError on a negative bound, a coverage factor that is not positive, a unit of another kind
+ * @returns u in the canonical unit of the kind, 0 for a bound of 0; or `unknown`, also on a reciprocal scale
+ * @throws RangeError on a negative bound, a coverage factor that is not positive, a unit of another kind, text that is
+ *   no decimal
  * @source JCGM 100:2008, 4.3.7 and 4.3.3
  * @example instrumentUncertainty(
  *   { kind: 'accuracyClassOfSpan', accuracyClass: '1.6', span: { value: '100', unit: 'kPa' } },

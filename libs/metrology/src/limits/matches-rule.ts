@@ -10,8 +10,9 @@ export type RuleMatch = 'met' | 'notMet' | 'cannotTell';
  * Of a list of texts, one is enough for `oneOf`, and none may be named in `noneOf`.
  *
  * @param rule   what the value must be
- * @param value  what is known
- * @returns `met`, `notMet`, or `cannotTell`
+ * @param value  what is known; dates are compared as texts YYYY-MM-DD
+ * @returns `met`, `notMet`, or `cannotTell` where the value is of another sort than the rule asks for
+ * @source judgement
  * @example matchesRule({ kind: 'oneOf', values: ['N1', 'M1'] }, 'N1') // => 'met'
  */
 export function matchesRule(rule: ApplicabilityRule, value: ContextValue): RuleMatch {

@@ -40,7 +40,9 @@ export type ResolvedBounds =
  * @param context      inputs of table, formula and correction
  * @param correction   correction term or null
  * @returns the edges, or the reason why there are none
- * @throws RangeError on a figure that is no value of the kind (a limit that was never validated)
+ * @throws RangeError on a figure that is no value of the kind, or a correction without a step or on a scale that is not
+ *   linear (a limit that was never validated)
+ * @source judgement: the figure printed in the unit of the readings counts
  * @example resolveBounds({ kind: 'maximum', bound: { comparator: 'atMost', value: { value: '51', unit: 'mm',
  *   alsoPrinted: [{ value: '2', unit: '[in_i]' }] } } }, 'length', '[in_i]', {}, null)
  *   // => { kind: 'bounds', unit: 'mm', lower: null, upper: { value: '50.8', isInclusive: true } }
@@ -152,6 +154,7 @@ function place(
  * @param value        printed figure with its alternatives
  * @param readingUnit  unit of the reading, or null
  * @returns one figure
+ * @source judgement
  */
 export function printedFigure(value: PrintedValue, readingUnit: UnitCode | null): Quantity {
   const own = value.alsoPrinted?.find((figure) => figure.unit === readingUnit);

@@ -52,7 +52,8 @@ const rank: Readonly<Record<LimitOrigin, number>> = {
  * @param context  what is known; `jurisdiction` names the place or places whose rules are wanted
  * @param asOf     the day, YYYY-MM-DD
  * @returns the four lists
- * @throws RangeError on a text that is no date
+ * @throws RangeError on a text that is not written YYYY-MM-DD
+ * @source judgement: the order of precedence
  * @example selectApplicableLimits([], {}, '2026-05-04')
  *   // => { applicable: [], superseded: [], undetermined: [], notApplicable: [] }
  */
@@ -86,8 +87,9 @@ export function selectApplicableLimits(
  * Whether a limit's edition is in force on a day.
  *
  * @param limit  its `edition` is looked at
- * @param asOf   YYYY-MM-DD
- * @returns `inForce`, `notYetInForce` or `noLongerInForce`; an open end counts as in force
+ * @param asOf   YYYY-MM-DD, not checked
+ * @returns `inForce`, `notYetInForce` or `noLongerInForce` (from `validTo` on); an open end counts as in force
+ * @source definition
  */
 export function editionStanding(
   { edition }: Pick<Limit, 'edition'>,

@@ -44,7 +44,9 @@ const limitMembers = [
  * and not wider than the limit, thresholds and edition dates in order, a source with every origin.
  *
  * @param data  anything
- * @returns findings with JSON Pointers, at most 100; none means that the data is a `Limit`
+ * @returns findings with JSON Pointers, at most 100; none means that the data is a `Limit`. An advisory criterion is
+ *   compared with the limit only where both resolve without a context
+ * @source the shape of `Limit`; pointers RFC 6901
  * @example validateLimit(null) // => [{ pointer: '', code: 'wrongType', detail: 'object' }]
  */
 export function validateLimit(data: unknown): readonly LimitIssue[] {
@@ -85,6 +87,7 @@ export type LimitResult =
  *
  * @param data  anything
  * @returns the limit, or the findings
+ * @source as `validateLimit`
  * @example parseLimit({}).kind // => 'invalid'
  */
 export function parseLimit(data: unknown): LimitResult {

@@ -15,6 +15,12 @@ function write(amount: ExactDecimal, currency: string): Money {
   return { amount: /^-[0.]+$/.test(text) ? text.slice(1) : text, currency };
 }
 
+/** Decimal text is read; anything else would be read by another rule or not at all. */
+function exactOf(text: string): ExactDecimal {
+  if (!/^-?[0-9]+(?:\.[0-9]+)?$/.test(text)) throw new RangeError(`not decimal text: ${text.slice(0, 64)}`);
+  return new ExactDecimal(text);
+}
+
 const done = (money: Money): MoneyResult => ({ kind: 'money', money });
 
 /**
@@ -23,13 +29,14 @@ const done = (money: Money): MoneyResult => ({ kind: 'money', money });
  * @param first   checked money
  * @param second  checked money
  * @returns `money`, or `currenciesDiffer`
- * @throws RangeError on money that was never checked
+ * @throws RangeError on an amount that is no decimal text, on an unknown currency
+ * @source decimal arithmetic
  * @example addMoney({ amount: '0.10', currency: 'EUR' }, { amount: '0.20', currency: 'EUR' })
  *   // => { kind: 'money', money: { amount: '0.30', currency: 'EUR' } }
  */
 export function addMoney(first: Money, second: Money): MoneyResult {
   if (first.currency !== second.currency) return differ([first.currency, second.currency]);
-  return done(write(new ExactDecimal(first.amount).plus(second.amount), first.currency));
+  return done(write(exactOf(first.amount).plus(exactOf(second.amount)), first.currency));
 }
 
 /**
@@ -38,13 +45,14 @@ export function addMoney(first: Money, second: Money): MoneyResult {
  * @param first   checked money
  * @param second  checked money
  * @returns `money` (possibly negative), or `currenciesDiffer`
- * @throws RangeError on money that was never checked
+ * @throws RangeError on an amount that is no decimal text, on an unknown currency
+ * @source decimal arithmetic
  * @example subtractMoney({ amount: '1.00', currency: 'EUR' }, { amount: '0.99', currency: 'EUR' })
  *   // => { kind: 'money', money: { amount: '0.01', currency: 'EUR' } }
  */
 export function subtractMoney(first: Money, second: Money): MoneyResult {
   if (first.currency !== second.currency) return differ([first.currency, second.currency]);
-  return done(write(new ExactDecimal(first.amount).minus(second.amount), first.currency));
+  return done(write(exactOf(first.amount).minus(exactOf(second.amount)), first.currency));
 }
 
 /**
@@ -53,13 +61,14 @@ export function subtractMoney(first: Money, second: Money): MoneyResult {
  * @param amounts   checked money, possibly none
  * @param currency  currency of the sum; the empty sum is zero of it
  * @returns `money`, or `currenciesDiffer` with every currency met
- * @throws RangeError on an unknown currency
+ * @throws RangeError on an amount that is no decimal text, on an unknown currency
+ * @source decimal arithmetic
  * @example sumMoney([], 'EUR') // => { kind: 'money', money: { amount: '0.00', currency: 'EUR' } }
  */
 export function sumMoney(amounts: readonly Money[], currency: string): MoneyResult {
   const foreign = amounts.filter((amount) => amount.currency !== currency);
   if (foreign.length > 0) return differ([currency, ...foreign.map((amount) => amount.currency)]);
-  const total = amounts.reduce((sum, amount) => sum.plus(amount.amount), new ExactDecimal(0));
+  const total = amounts.reduce((sum, { amount }) => sum.plus(exactOf(amount)), new ExactDecimal(0));
   return done(write(total, currency));
 }
 
@@ -69,22 +78,22 @@ export function sumMoney(amounts: readonly Money[], currency: string): MoneyResu
  * @param money   checked money
  * @param factor  decimal text
  * @returns money of the same currency
- * @throws RangeError on a factor that is no finite number
+ * @throws RangeError on an amount or factor that is no decimal text, on an unknown currency
+ * @source half to even: judgement
  * @example multiplyMoney({ amount: '80.00', currency: 'EUR' }, '1.2') // => { amount: '96.00', currency: 'EUR' }
  */
 export function multiplyMoney(money: Money, factor: string): Money {
-  const exact = /^-?[0-9]+(?:\.[0-9]+)?$/.test(factor) ? new ExactDecimal(factor) : null;
-  if (exact === null) throw new RangeError(`not a decimal factor: ${factor.slice(0, 64)}`);
-  return write(new ExactDecimal(money.amount).times(exact), money.currency);
+  return write(exactOf(money.amount).times(exactOf(factor)), money.currency);
 }
 
 /**
  * A computed number as money, rounded half to even at the currency's decimals.
  *
- * @param value     finite number of whole currency units
+ * @param value     finite number of whole currency units, read as its shortest decimal text
  * @param currency  ISO 4217 code
  * @returns money
  * @throws RangeError on a number that is not finite, on an unknown currency
+ * @source half to even: judgement
  * @example moneyFromNumber(565.4, 'EUR') // => { amount: '565.40', currency: 'EUR' }
  */
 export function moneyFromNumber(value: number, currency: string): Money {
@@ -103,6 +112,8 @@ export type MoneyComparison =
  * @param first   checked money
  * @param second  checked money
  * @returns order of the first against the second, or `currenciesDiffer`
+ * @throws RangeError on an amount that is no decimal text
+ * @source decimal arithmetic
  * @example compareMoney({ amount: '1.00', currency: 'EUR' }, { amount: '1', currency: 'EUR' })
  *   // => { kind: 'compared', order: 'equal' }
  */
@@ -110,6 +121,6 @@ export function compareMoney(first: Money, second: Money): MoneyComparison {
   if (first.currency !== second.currency) {
     return { kind: 'currenciesDiffer', currencies: [first.currency, second.currency].sort() };
   }
-  const sign = new ExactDecimal(first.amount).cmp(second.amount);
+  const sign = exactOf(first.amount).cmp(exactOf(second.amount));
   return { kind: 'compared', order: sign < 0 ? 'less' : sign > 0 ? 'greater' : 'equal' };
 }

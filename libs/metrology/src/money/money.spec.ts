@@ -64,6 +64,13 @@ describe('money', () => {
     expect(multiplyMoney(euro('80.00'), '1.8')).toEqual(euro('144.00'));
     expect(multiplyMoney(euro('-0.01'), '0.1')).toEqual(euro('0.00'));
     expect(() => multiplyMoney(euro('1.00'), '1e2')).toThrow(RangeError);
+    for (const text of ['', 'much', '1e2', 'Infinity', '0x10']) {
+      expect(() => addMoney(euro('1.00'), euro(text))).toThrow(RangeError);
+      expect(() => subtractMoney(euro(text), euro('1.00'))).toThrow(RangeError);
+      expect(() => sumMoney([euro(text)], 'EUR')).toThrow(RangeError);
+      expect(() => compareMoney(euro(text), euro('1.00'))).toThrow(RangeError);
+      expect(() => multiplyMoney(euro(text), '2')).toThrow(RangeError);
+    }
   });
 
   it('takes a computed number only if it is finite', () => {

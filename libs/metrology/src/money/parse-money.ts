@@ -8,7 +8,8 @@ export type ParsedMoney = { readonly kind: 'money'; readonly money: Money } | Mo
 /**
  * Checks an amount and a currency that come from outside.
  *
- * @param amount    decimal text; fewer decimals than the currency has are filled with zeros, more are refused
+ * @param amount    decimal text of at most 18 digits, may be negative (minus zero loses its sign); fewer decimals than
+ *   the currency has are filled with zeros, more are refused
  * @param currency  ISO 4217 code, upper case
  * @returns the amount written with exactly the currency's decimals, or why not
  * @source ISO 4217

@@ -43,6 +43,7 @@ export interface CaseOutcome {
  * @param publishedCase  the case
  * @returns each figure with what was computed, and whether it is within tolerance
  * @throws RangeError where the case computes no number for one of its figures
+ * @source definition of the tolerances
  */
 export function runPublishedCase(publishedCase: PublishedCase): CaseOutcome {
   const computed = publishedCase.compute();
@@ -65,7 +66,8 @@ export function runPublishedCase(publishedCase: PublishedCase): CaseOutcome {
  *
  * @param expected   figures by name
  * @param tolerance  for all of them
- * @returns the list
+ * @returns the list, in the order of the names
+ * @source none needed
  */
 export function caseFigures(
   expected: Readonly<Record<string, number>>,

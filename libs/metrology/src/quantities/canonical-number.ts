@@ -13,6 +13,7 @@ import { unitTable } from './unit-table.js';
  * @param kind      what it is a value of
  * @returns finite number in `quantityKindTable[kind].canonical`
  * @throws RangeError where `toCanonical` refuses
+ * @source as `convertQuantity`
  * @example canonicalNumber({ value: '1', unit: '[in_i]' }, 'length') // => 25.4
  */
 export function canonicalNumber(quantity: Quantity, kind: QuantityKind): number {
@@ -35,6 +36,7 @@ export type StepResult =
  * @param kind  what it is a difference of
  * @returns `step` in the canonical unit, or `scaleNotLinear`
  * @throws RangeError on a unit of another kind, on text that is no decimal, on a negative difference
+ * @source NIST SP 811 (2008), Appendix B
  * @example canonicalStep({ value: '9', unit: '[degF]' }, 'temperature') // => { kind: 'step', value: 5 }
  */
 export function canonicalStep(step: Quantity, kind: QuantityKind): StepResult {

@@ -17,6 +17,7 @@ const orders = { '-1': 'less', '0': 'equal', '1': 'greater' } as const;
  * @param kind    what both are values of
  * @returns the order of the first against the second in the sense of the kind's canonical unit (a van that runs 20 miles
  *   per gallon has the *greater* consumption than one that runs 30), or the refusal of the first that is refused
+ * @source exact fractions of the factors of `convertQuantity`
  * @example compareQuantities({ value: '0.0625', unit: '[in_i]' }, { value: '1.6', unit: 'mm' }, 'length')
  *   // => { kind: 'compared', order: 'less' }
  */

@@ -119,6 +119,7 @@ export function convertQuantity(quantity: Quantity, kind: QuantityKind, unit: Un
  * @param quantity  decimal text and unit, as entered
  * @param kind      what it is a value of
  * @returns as `convertQuantity`
+ * @source as `convertQuantity`
  * @example toCanonical({ value: '1', unit: '[mi_i]' }, 'distance')
  *   // => { kind: 'converted', value: '1.609344', unit: 'km' }
  */

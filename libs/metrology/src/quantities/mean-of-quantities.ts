@@ -14,6 +14,7 @@ import { unitTable } from './unit-table.js';
  * @param kind        what they are values of
  * @returns `converted` mean in the canonical unit, or the refusal of the first quantity that is refused
  * @throws RangeError on an empty list
+ * @source definition
  * @example meanOfQuantities([{ value: '0.17', unit: 'mm' }, { value: '0.18', unit: 'mm' }], 'length')
  *   // => { kind: 'converted', value: '0.175', unit: 'mm' }
  */

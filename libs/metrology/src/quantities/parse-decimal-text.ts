@@ -20,6 +20,7 @@ const onlyZeros = /^-[0.]+$/;
  * @param text           the text as entered
  * @param maximumDigits  digits allowed; 18 unless the text was computed here
  * @returns `decimal` with the same text (minus zero loses its sign), or why it is none
+ * @source judgement
  * @example parseDecimalText('-0.00') // => { kind: 'decimal', text: '0.00' }
  * @example parseDecimalText('1e3') // => { kind: 'notDecimal', text: '1e3' }
  */

@@ -16,6 +16,7 @@ export type QuantityResult =
  * @param unit   text that should be a unit code of the kind
  * @param kind   what it is a value of
  * @returns the quantity as entered (minus zero without its sign) and in the canonical unit, or the refusal
+ * @source as `convertQuantity`
  * @example parseQuantity('30', '[psi]', 'length').kind // => 'wrongKindOfUnit'
  */
 export function parseQuantity(value: string, unit: string, kind: QuantityKind): QuantityResult {

@@ -24,7 +24,9 @@ const fractionGrammar = /^(?:(0|[1-9][0-9]{0,3}) )?([1-9][0-9]{0,2})\/(2|4|8|16|
  *
  * @param text  as entered; outer spaces are ignored
  * @param unit  unit the text is in; a fraction is read for `[in_i]` only
- * @returns `reading` with the text kept and the exact value, or why it is none (a decimal comma is not guessed at)
+ * @returns `reading` with the text kept (its first 64 characters) and the exact value, or why it is none (a decimal
+ *   comma is not guessed at, a fraction has no minus)
+ * @source common practice, no published source
  * @example parseReadingText('2/32', '[in_i]')
  *   // => { kind: 'reading', asEntered: '2/32', value: '0.0625', form: 'fraction', step: '0.03125' }
  */

@@ -97,6 +97,7 @@ export const quantityKindTable: Readonly<Record<QuantityKind, QuantityKindDefini
  * @param kind  what is measured
  * @param unit  code of the unit
  * @returns true where the kind lists the unit
+ * @source `quantityKindTable`
  * @example isUnitOfKind('vacuum', "[in_i'Hg]") // => true
  */
 export function isUnitOfKind(kind: QuantityKind, unit: UnitCode): boolean {

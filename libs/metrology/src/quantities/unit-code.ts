@@ -101,6 +101,7 @@ export type UnitCode = (typeof unitCodes)[number];
  *
  * @param text  any text
  * @returns true for a known code
+ * @source UCUM, as `unitCodes`
  * @example isUnitCode('mm') // => true
  */
 export function isUnitCode(text: string): text is UnitCode {

@@ -36,7 +36,8 @@ export interface UncertaintyOfMeanInput {
 
 /**
  * Uncertainty budget of the mean of n readings: u^2 = u_instrument^2 + resolution^2 / 12 + u_setUp^2 + s^2 / n,
- * with s the standard deviation of the n readings pooled with the one known beforehand by degrees of freedom.
+ * with s the standard deviation (divisor n - 1) of the n readings pooled with the one known beforehand by degrees of
+ * freedom. Of the instrument's errors at the readings the largest counts. Equal readings have s = 0.
  *
  * Instrument and set-up have infinite degrees of freedom unless a number is given, because they are stated and not
  * estimated here; the effective ones are by Welch and Satterthwaite. Nothing is assumed for a missing input.

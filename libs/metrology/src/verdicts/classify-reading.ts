@@ -21,6 +21,7 @@ export interface ReadingClass {
  * @returns the class of the bare value and those within plus or minus `expanded`
  * @throws RangeError on a value that is none of the kind, a negative uncertainty, or a criterion whose last class has a
  *   threshold and is not reached
+ * @source common practice, no published source; classes within the expanded uncertainty: judgement
  * @example classifyReading({ kind: 'classes', unit: 'V', steps: [{ name: 'full', from: '12.6' }, { name: 'lower', from: null }] },
  *   { value: '12.65', unit: 'V' }, 0.093, 'voltage') // => { kind: 'class', name: 'full', possible: ['full', 'lower'] }
  */

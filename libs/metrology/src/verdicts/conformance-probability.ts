@@ -44,8 +44,10 @@ export const leastPossibleProbability = 0.001;
  * the two densities are multiplied and rescaled: exact for a normal measurement, numerically integrated for Student's t.
  *
  * @param input  numbers in one unit
- * @returns `probability` with the method used, or `contradictsPhysicalBound` where less than 0.001 would be possible
- * @throws RangeError on non-finite numbers, an uncertainty that is not positive, an interval with its ends exchanged
+ * @returns `probability` with the method used (1 where nothing is asked, 0 where nothing permitted is possible), or
+ *   `contradictsPhysicalBound` where less than 0.001 would be possible
+ * @throws RangeError on non-finite numbers, an uncertainty, degrees of freedom or prior standard deviation that are not
+ *   positive, an interval with its ends exchanged
  * @source JCGM 106:2012, 7.2 to 7.4 and 6.3 (truncation)
  * @oracle libs/metrology/src/published-cases (JCGM 106 clause 7 examples)
  * @example conformanceProbability({ value: 0, standardUncertainty: 1, degreesOfFreedom: 'infinite',

@@ -19,6 +19,8 @@ export const mostFurtherReadings = 100;
  * @param thresholds  of the limit
  * @returns `none` where it is decided; `needed` with the smallest count; or `noNumberSettles` because the doubt that does
  *   not average is too large by itself, because nothing averages, or because more than 100 would be needed
+ * @throws RangeError as `conformanceProbability` and `combineUncertainty`
+ * @source JCGM 106:2012, 7.2, with JCGM 100:2008, 4.2.3 and G.4.1
  * @example furtherReadings(
  *   { value: 0, standardUncertainty: 1, degreesOfFreedom: 'infinite', permitted: { lower: null, upper: 9 },
  *     possible: { lower: null, upper: null }, prior: null },

@@ -27,6 +27,18 @@ describe('globalRisk over a gamma population', () => {
     expect(Math.abs(risk.producerRisk - producer)).toBeLessThan(1e-9);
   });
 
+  it('refuses limits that are exchanged or no numbers', () => {
+    const open = { lower: null, upper: null };
+    const prior = { kind: 'normal', mean: 0, standardDeviation: 1 } as const;
+    for (const ends of [
+      { lower: 2, upper: 1 },
+      { lower: null, upper: Number.NaN },
+    ]) {
+      expect(() => globalRisk(prior, 0.1, ends, open)).toThrow(RangeError);
+      expect(() => globalRisk(prior, 0.1, open, ends)).toThrow(RangeError);
+    }
+  });
+
   it('refuses no more good items and accepts no more bad ones than there are', () => {
     // Shapes over the whole range that a request may have, errors from far below to far above the spread; seed 9.
     fc.assert(

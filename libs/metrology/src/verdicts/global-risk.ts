@@ -34,11 +34,11 @@ export interface GlobalRisk {
  *
  * @param prior       distribution of true values
  * @param standardUncertainty  of a reading, above zero
- * @param permitted   limits for the true value
- * @param acceptance  limits for the reading
+ * @param permitted   limits for the true value; null: open to that side
+ * @param acceptance  limits for the reading, alike
  * @returns the three probabilities; the joint ones are integrated over the true value, to about 1e-9, for a gamma shape
  *   of any size from 0.01 on
- * @throws RangeError on parameters outside their ranges
+ * @throws RangeError on parameters outside their ranges, limits that are not finite or exchanged
  * @source JCGM 106:2012, 9.5.2 to 9.5.4
  * @oracle libs/metrology/src/published-cases (JCGM 106 clause 9.5.4 example)
  * @example globalRisk({ kind: 'normal', mean: 0, standardDeviation: 1 }, 0.1,
@@ -53,6 +53,7 @@ export function globalRisk(
   if (!(standardUncertainty > 0) || !Number.isFinite(standardUncertainty)) {
     throw new RangeError('a standard uncertainty is a finite number above zero');
   }
+  for (const interval of [permitted, acceptance]) requireEnds(interval);
   const population = populationOf(prior);
   const accepted = (x: number): number => acceptanceProbability(x, standardUncertainty, acceptance);
   const rejected = (x: number): number => rejectionProbability(x, standardUncertainty, acceptance);
@@ -81,6 +82,13 @@ export function globalRisk(
   };
 }
 
+function requireEnds({ lower, upper }: OpenInterval): void {
+  if (![lower, upper].every((end) => end === null || Number.isFinite(end)))
+    throw new RangeError('limits are finite numbers');
+  if (lower !== null && upper !== null && lower > upper)
+    throw new RangeError('the lower limit is above the upper limit');
+}
+
 /** An acceptance limit, or that no limit has the wanted risk (the risk cannot exceed the share of bad items). */
 export type AcceptanceLimitResult =
   | { readonly kind: 'estimated'; readonly acceptanceLimit: number; readonly risk: GlobalRisk }
@@ -97,8 +105,9 @@ export type AcceptanceLimitResult =
  * @param prior       distribution of true values
  * @param standardUncertainty  of a reading, above zero
  * @param upperLimit  upper limit for the true value
- * @param consumerRisk  wanted joint probability, above 0
- * @returns the acceptance limit, searched within 20 standard uncertainties on either side of the limit, with its risks
+ * @param consumerRisk  wanted joint probability, above 0, below 1
+ * @returns the acceptance limit, searched within 20 standard uncertainties on either side of the limit, with its risks;
+ *   `notReachable` with the least and greatest risk there; `notConverged`
  * @throws RangeError on parameters outside their ranges
  * @source JCGM 106:2012, 9.5.4
  * @example upperAcceptanceLimit({ kind: 'gamma', shape: 4, rate: 4 }, 0.25, 2, 0.001).kind // => 'estimated'

@@ -60,6 +60,7 @@ export function gradeBladePair(pair: BladePair, window: GapWindow): BladePairGra
  * @param second  a length
  * @returns order of the first against the second
  * @throws RangeError on a value that is no length
+ * @source as `compareQuantities`
  */
 export function orderOfGaps(first: Quantity, second: Quantity): 'less' | 'equal' | 'greater' {
   const comparison = compareQuantities(first, second, 'length');

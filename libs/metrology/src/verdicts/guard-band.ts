@@ -9,8 +9,8 @@ export type GuardBandZone = (typeof guardBandZones)[number];
  *
  * The source leaves the edges to the user. Here each edge belongs to the clear side: exactly at the limit less the
  * guard band is `pass`, exactly at the limit plus the guard band is `fail`; exactly at the limit itself is
- * `conditionalPass`. Edges are compared with a tolerance of 1e-9 of the largest number involved, because 0.30 + 0.04 is
- * not 0.34 in binary.
+ * `conditionalPass` (`pass` with a band of 0). Edges are compared with a tolerance of 1e-9 of the largest number
+ * involved, because 0.30 + 0.04 is not 0.34 in binary.
  *
  * @param value      measured value
  * @param limit      upper or lower limit, same unit

@@ -27,7 +27,7 @@ export interface BladePairVerdict {
  * @param context   what is known of vehicle and test
  * @param standing  what is known of the reading
  * @returns grade and verdict: pass is inside, too small and too large are outside, a contradictory pair is not judged
- * @throws RangeError when no blade is known
+ * @throws RangeError on a limit of another shape, when no blade is known, on a value that is no length
  * @source common practice, no published source
  */
 export function judgeBladePair(
@@ -69,6 +69,7 @@ export function judgeBladePair(
  * @param standing  what is known of the reading
  * @returns inside where the answer is the accepted one, else outside; or why it is not judged
  * @throws RangeError on a limit of another shape
+ * @source definition
  */
 export function judgeYesNo(
   limit: Limit,
@@ -90,8 +91,10 @@ export function judgeYesNo(
  * @param grade     the grade given
  * @param context   what is known of vehicle and test
  * @param standing  what is known of the reading
- * @returns inside for an accepted grade, outside for a rejected one, `gradeUnknown` for any other
+ * @returns inside for an accepted grade, outside for a rejected one, `gradeUnknown` for any other; or why it is not
+ *   judged
  * @throws RangeError on a limit of another shape
+ * @source definition
  */
 export function judgeGrade(
   limit: Limit,

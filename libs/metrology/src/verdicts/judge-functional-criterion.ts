@@ -55,7 +55,8 @@ export type FunctionalVerdict =
  * @param observation  positive or negative, with the companion's blade pair
  * @param validity     least gap and window, lengths
  * @returns `failed`, `passed`, `provisional` or `notJudged`
- * @throws RangeError on values that are no lengths
+ * @throws RangeError on values that are no lengths; for a negative also on a companion without a blade, or a window
+ *   with its edges exchanged
  * @source common practice; the edge values are judgement
  * @example judgeFunctionalCriterion(
  *   { isPositive: true, companion: null },

@@ -44,7 +44,8 @@ export interface JudgeNumberInput {
  *
  * @param input  limit, readings, budget, context
  * @returns `judged`, `faceValue`, or `notJudged` with a reason
- * @throws RangeError on no readings or readings that are no values of their kind
+ * @throws RangeError where nothing bars the verdict: on no readings or readings that are no values of their kind, a
+ *   budget in another unit than the canonical one, a prior on a scale that is not linear
  * @source JCGM 106:2012, clauses 7 and 8
  * @oracle libs/metrology/src/published-cases
  */

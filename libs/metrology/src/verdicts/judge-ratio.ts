@@ -50,7 +50,8 @@ type Bounds = Extract<ResolvedBounds, { kind: 'bounds' }>;
  *
  * @param input  limit, places, context
  * @returns `judged`, `faceValue`, or `notJudged` (among others `ratioUndefined` where the reference is not above zero)
- * @throws RangeError on too few places, or readings that are no values of their kind
+ * @throws RangeError on other than two places for `ratioOfTwo`, fewer than two for the others, readings that are no
+ *   values of their kind
  * @source JCGM 100:2008, 5.1.2; JCGM 106:2012, clause 7
  */
 export function judgeRatio(input: JudgeRatioInput): Verdict {

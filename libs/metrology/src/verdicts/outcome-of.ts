@@ -9,8 +9,8 @@ const thresholdTolerance = 1e-9;
 /**
  * Three-way outcome of a probability.
  *
- * @param probabilityInside  between 0 and 1
- * @param thresholds         inside at or above the one, outside at or below the other
+ * @param probabilityInside  between 0 and 1, not checked
+ * @param thresholds         inside at or above the one, outside at or below the other, to 1e-9
  * @returns inside, outside or undecided
  * @source JCGM 106:2012, 8.3 (guarded acceptance and guarded rejection)
  * @example outcomeOfProbability(0.95, { inside: 0.95, outside: 0.05 }) // => 'inside'

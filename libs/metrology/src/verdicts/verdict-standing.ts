@@ -27,6 +27,7 @@ export type StandingResult =
  * @param context   what is known of vehicle, part and test
  * @param standing  what is known of the reading
  * @returns `free`, or `notJudged` with the first reason
+ * @source judgement: the order
  */
 export function checkStanding(
   limit: Limit,
@@ -66,6 +67,7 @@ export function checkStanding(
  * @param reason   stable code
  * @param details  keys or ids that are missing or in the way
  * @returns a `notJudged` verdict
+ * @source none needed
  */
 export function notJudged(
   limit: Limit,

@@ -27,9 +27,8 @@ export type ChartChoice = (typeof chartChoices)[number];
  * Which chart fits: shares by period where a usual period expects five events or more, else the jobs between one event
  * and the next, whose limits hold for rare events.
  *
- * @param periods  any order
+ * @param periods  any order; those without a job do not count
  * @returns `proportion` where the median of n times the common share is 5 or more; `eventsBetween` else, also for none
- * @throws RangeError never
  * @source NIST/SEMATECH e-Handbook 6.3.3.2 (3 sigma limits of a p chart are coarse under n p = 5); Benneyan (2001)
  * @example chartThatFits([{ atRisk: 100, events: 8, comebacks: 9 }]) // => 'proportion'
  */

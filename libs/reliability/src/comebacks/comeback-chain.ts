@@ -32,7 +32,8 @@ export function originalJobsOf(jobId: string, comebacks: readonly ConfirmedComeb
  *
  * @param jobId       the first job
  * @param comebacks   confirmed comebacks of the shop, any order
- * @returns ids in the order found, without the job itself
+ * @returns ids in the order found, without the job itself, each once even where comebacks lead in a circle
+ * @source judgement, as `originalJobsOf`
  * @example repeatsOf('a', [{ repeatJobId: 'c', jobId: 'b' }, { repeatJobId: 'b', jobId: 'a' }]) // => ['b', 'c']
  */
 export function repeatsOf(jobId: string, comebacks: readonly ConfirmedComeback[]): string[] {

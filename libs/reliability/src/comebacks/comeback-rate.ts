@@ -18,9 +18,11 @@ export interface JobOutcome {
  * @param terms       of the release
  * @param now         instant asked about
  * @param sightings   of the vehicle
- * @param complaints  of confirmed comebacks of this job: when received, distance then
+ * @param complaints  of confirmed comebacks of this job: when received, distance then; they are sightings too, and
+ *   those after `now` are left out
  * @returns window state, whether a comeback fell inside it, when the vehicle was last seen
- * @throws RangeError as `watchWindow`
+ * @throws RangeError as `watchWindow`, also on a complaint before the release
+ * @source judgement, as `watchWindow`
  */
 export function jobOutcome(
   terms: WatchTerms,

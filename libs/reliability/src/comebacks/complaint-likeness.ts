@@ -16,7 +16,8 @@ const unique = (ids: readonly string[]): string[] => [...new Set(ids)].sort();
  * How alike a complaint is to what an earlier job was about: 1 - (1 - 0.6 s)(1 - 0.3 f)(1 - 0.3 c), judgement.
  *
  * s = shared symptoms / (shared + present then and absent now + present now and not then). A symptom present then that was
- * not asked now counts neither way.
+ * not asked now counts neither way; s is 0 where nothing can be compared. f is 1 where a family is shared without a
+ * shared symptom of it, c where a component is shared; else 0.
  *
  * @param now       the complaint: answers by symptom, components it points to
  * @param then      the earlier job: symptoms that were present, components worked on

@@ -141,7 +141,8 @@ function proposal(
  *
  * A job is proposed where a symptom, a family of symptoms or a component is the same, or where the customer says that the
  * fault began after a repair and that job's window is still running. Outside the window it is proposed with half the
- * likeness, for the warranty view, up to `longestDays`. Jobs released after the complaint was received are the same visit.
+ * likeness, for the warranty view, before `longestDays` are full. Jobs released when the complaint was received or
+ * later are the same visit and left out.
  *
  * Likeness = window x (1 - (1 - 0.6 s)(1 - 0.3 f)(1 - 0.3 c)(1 - 0.4 e)), judgement: s shared symptoms over those that can
  * be compared (see `complaintLikeness`), f same family, c same component, e began after the repair (0 or 1), window 1
@@ -151,7 +152,7 @@ function proposal(
  * @param releasedJobs  of the same vehicle
  * @param options       families of symptoms, confirmed comebacks, longest time back
  * @returns proposals, the most alike first, then the most recently released, then by id; empty where nothing is alike
- * @throws RangeError on instants or distances that are none, on comebacks that lead in a circle
+ * @throws RangeError on instants or distances that are none, windows of nothing, comebacks that lead in a circle
  * @source judgement; common practice: count by complaint as the customer sees it
  */
 export function proposeComebacks(

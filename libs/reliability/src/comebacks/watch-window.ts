@@ -41,7 +41,7 @@ export interface WatchWindow {
   readonly closedAt: string | null;
   /** instant at which it closes by days at the latest */
   readonly closesAt: string;
-  /** distance at which it closes; null where only days count */
+  /** distance at which it closes; null where that at release is unknown or a later one contradicts */
   readonly closesAtKm: string | null;
   /** null: days and distance count */
   readonly daysOnlyBecause: DaysOnlyReason | null;
@@ -107,7 +107,7 @@ const isoText = (at: number): string => new Date(at).toISOString();
  *
  * @param terms      of the release
  * @param now        instant asked about, not before the release
- * @param sightings  of the vehicle, any order; those before the release or after `now` are left out
+ * @param sightings  of the vehicle, any order, may be none; those not after the release or after `now` are left out
  * @returns state, what closed it, what is left to reach, and when the vehicle was last seen
  * @throws RangeError on a window of nothing, on an instant or a distance that is none, on `now` before the release
  * @source judgement (90 days, 5000 km by default); common practice

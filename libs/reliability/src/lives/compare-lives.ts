@@ -24,7 +24,7 @@ export type LikelihoodRatio =
 
 export interface LivesComparison {
   readonly parts: readonly [number, number];
-  /** null where lives are known to intervals only, which the test does not take */
+  /** null where any life is known to an interval only, which the test does not take */
   readonly logRank: LogRankOutcome | null;
   readonly likelihoodRatio: LikelihoodRatio;
 }
@@ -36,7 +36,8 @@ export interface LivesComparison {
  * @param first   lives of the first group
  * @param second  of the second, on the same scale
  * @param grain   finest life that is told apart, default 1
- * @returns both tests, each with its own reason where there is none
+ * @returns both tests, each with its own reason where there is none; the likelihood ratio (two degrees of freedom:
+ *   scale and shape) needs two lives that have ended in each group
  * @throws RangeError on a grain that is not positive
  * @source Mantel (1966), Cancer Chemother. Rep. 50; Meeker & Escobar (1998), 8.3 and appendix B (likelihood ratio)
  * @oracle worked by hand in the spec; the log-rank test in its own room

@@ -67,6 +67,9 @@ describe('the life of one part', () => {
       why: 'removedBeforeFitted',
     });
     expect(() => partLife({ ...part, fitted: Number.NaN }, 'worn')).toThrow(RangeError);
+    expect(() => partLife({ ...part, watched: [{ from: 0, until: Infinity }] }, 'replaced')).toThrow(
+      RangeError,
+    );
   });
 
   it('never ends before it has entered, and its interval is never turned round', () => {

@@ -41,12 +41,12 @@ function requireFacts({ fitted, removed, watched, inspections }: PartFacts): voi
   const numbers = [
     fitted ?? 0,
     removed ?? 0,
-    ...watched.map(({ from }) => from),
+    ...watched.flatMap(({ from, until }) => [from, until]),
     ...inspections.map(({ at }) => at),
   ];
   const fault = numbers.find((each) => !Number.isFinite(each));
   if (fault !== undefined) throw new RangeError(`facts about a part must be finite, got ${fault}`);
-  if (watched.some(({ from, until }) => Number.isNaN(until) || until < from))
+  if (watched.some(({ from, until }) => until < from))
     throw new RangeError('a stretch of watching must not end before it begins');
 }
 
@@ -60,7 +60,8 @@ function requireFacts({ fitted, removed, watched, inspections }: PartFacts): voi
  * before is left out, for others like it went unseen.
  * `worn`: the life ends when the part reaches its limit, known to lie between the last inspection that found it good and
  * the first that found it worn, at or below the first where none came before. Without a worn finding it lasted at least to
- * the last inspection. Being worn keeps no part out of sight, so nothing enters late.
+ * the last inspection. Being worn keeps no part out of sight, so nothing enters late. Inspections before it was fitted
+ * or after it came off do not count.
  *
  * @param facts  on one scale, days or km
  * @param end    what ends a life

@@ -15,8 +15,8 @@ export type DistanceAt =
  *
  * @param points  readings in order of time, distances in km
  * @param at      milliseconds since 1970
- * @returns the distance; `unknown` outside the readings
- * @throws RangeError on a moment that is not finite, or points out of order
+ * @returns the distance, of several readings at one moment the last; `unknown` outside the readings, also without any
+ * @throws RangeError on a moment that is not finite, or where the two readings about it are out of order
  * @source linear interpolation
  * @oracle worked by hand in the spec
  * @example distanceAt([{ at: 0, km: 100 }, { at: 10, km: 200 }], 5) // => { kind: 'known', km: 150 }

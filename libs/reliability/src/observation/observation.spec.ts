@@ -74,6 +74,8 @@ describe('when a vehicle was watched', () => {
     const back = { ...unknownVan, stated: [{ from: onDay(9), until: onDay(3) }] };
     expect(() => observedSpans(back, until(10))).toThrow(RangeError);
     expect(() => observedSpans({ ...unknownVan, knownSince: 'yesterday' }, until(10))).toThrow(RangeError);
+    const noDay = { ...unknownVan, knownSince: '2030-02-30T00:00:00Z' };
+    expect(() => observedSpans(noDay, until(10))).toThrow(RangeError);
     expect(() => observedSpans(unknownVan, { ...until(10), watchedAfterContactDays: 0 })).toThrow(RangeError);
   });
 

@@ -27,12 +27,12 @@ export interface Downtime {
 
 /**
  * Days a vehicle stood in the workshop within a time, by reason. Where two visits overlap the time counts once, for the
- * one that was opened first: a vehicle stands in one place.
+ * one that was opened first: a vehicle stands in one place. A reason given before a visit holds from its beginning.
  *
  * @param visits  of one vehicle, any order
  * @param from    beginning of the time
  * @param until   its end; visits that have not ended run to it
- * @returns days in all and by reason, fractions kept, and how many visits reach into the time
+ * @returns days in all and by reason, fractions kept, 0 without a visit, and how many visits reach into the time
  * @throws RangeError on a text that is no instant, or an end before the beginning
  * @source definition
  * @oracle worked by hand in the spec
@@ -57,7 +57,7 @@ export function downtimeOf(visits: readonly Visit[], from: string, until: string
     ];
     for (const [place, { at, reason }] of steps.entries()) {
       const next = Math.min(steps[place + 1]?.at ?? left, left, end);
-      const begins = Math.max(at, covered);
+      const begins = Math.max(at, opened, covered);
       if (next > begins) byReason[reason] += (next - begins) / millisecondsPerDay;
     }
     covered = Math.max(covered, Math.min(left, end));

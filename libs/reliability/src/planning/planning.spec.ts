@@ -73,6 +73,9 @@ describe('when a service is due', () => {
     expect(() => serviceDue({ days: null, km: null }, van, soon)).toThrow(RangeError);
     expect(() => serviceDue({ days: 0, km: null }, van, soon)).toThrow(RangeError);
     expect(() => serviceDue({ days: 1, km: null }, { ...van, nowKm: Number.NaN }, soon)).toThrow(RangeError);
+    const last = { day: Number.NaN, km: null };
+    expect(() => serviceDue({ days: 1, km: null }, { ...van, last }, soon)).toThrow(RangeError);
+    expect(() => serviceDue({ days: 1, km: null }, van, { days: Number.NaN, km: 1 })).toThrow(RangeError);
   });
 
   it('never moves away as time passes and kilometres are driven', () => {
@@ -187,6 +190,9 @@ describe('days a vehicle stands in the workshop', () => {
       byReason: { inWork: 9, waitingForPart: 5 },
     });
     expect(downtimeOf([visit], on(30), on(40))).toMatchObject({ days: 0, visits: 0 });
+    // Waiting since before it came counts from when it came: ten days to the thirteenth.
+    const early = { ...visit, leftAt: on(13), changes: [{ at: on(2), reason: 'waitingForPart' as const }] };
+    expect(downtimeOf([early], on(0), on(100))).toMatchObject({ days: 3, byReason: { waitingForPart: 3 } });
     expect(() => downtimeOf([visit], on(9), on(3))).toThrow(RangeError);
   });
 });

@@ -48,7 +48,8 @@ function requirePositive(name: string, value: number | null): void {
 
 /**
  * When a service is due by days or by distance, whichever comes first. What was never done counts from first use, at 0 km.
- * Where the distance is not known the date alone counts; without either it is not known whether it is due.
+ * Where the distance is not known the date alone counts; without either it is not known whether it is due. With 0 days
+ * or km left it is overdue; due soon also where its distance is expected within the days of `soonWithin`.
  *
  * @param interval   days, km or both, above 0
  * @param state      of the vehicle, and when it was last done
@@ -65,6 +66,8 @@ export function serviceDue(
   soonWithin: { readonly days: number; readonly km: number },
 ): ServiceDue {
   requireKnown(interval, state);
+  requireFiniteOrNull('days of soon', soonWithin.days);
+  requireFiniteOrNull('km of soon', soonWithin.km);
   const { today, nowKm, kmPerDay, last } = state;
   const { dueDay, dueKm, basis } = duePoints(interval, state);
   const kmLeft = dueKm === null || nowKm === null ? null : dueKm - nowKm;
@@ -95,6 +98,8 @@ function requireKnown(interval: ServiceInterval, state: ServiceState): void {
     ['the present distance', state.nowKm],
     ['the distance a day', state.kmPerDay],
     ['first use', state.firstUse],
+    ['the day it was last done', state.last?.day ?? null],
+    ['the distance it was last done at', state.last?.km ?? null],
   ] as const)
     requireFiniteOrNull(name, value);
 }

@@ -32,10 +32,10 @@ export interface ComebackProbability {
  * the same side of the window: Beta(10 likeness + confirmed, 10 (1 - likeness) + refused).
  *
  * @param likeness    prior mean, 0 to 1; kept 0.01 away from both ends
- * @param settled     confirmed and refused proposals like this one, before it
+ * @param settled     confirmed and refused proposals like this one, before it; without any the prior answers
  * @param confidence  probability inside the interval, default 0.95
  * @returns mean, equal-tailed interval, and what it rests on
- * @throws RangeError on a likeness outside [0, 1] or counts that are not whole
+ * @throws RangeError on a likeness outside [0, 1], a confidence outside (0, 1), counts that are not whole or negative
  * @source Gelman et al. (2013), Bayesian Data Analysis, 3rd ed., sec. 2.4; prior mean and weight are judgement
  * @oracle a case worked by hand in the spec
  * @example comebackProbability(0.5, { confirmed: 9, refused: 1 }) // => { value: 0.7, confirmed: 9, refused: 1 }

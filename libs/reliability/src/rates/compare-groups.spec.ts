@@ -149,5 +149,11 @@ describe('fair comparison of groups', () => {
     const cells = [{ group: 'a', stratum: 'x', events: 1, atRisk: 2 }];
     expect(() => compareGroups(cells, [], 20)).toThrow(RangeError);
     expect(() => compareGroups(cells, strataOf(cells), 0)).toThrow(RangeError);
+    // Three comebacks of two jobs here and none of two there would pass as three of four.
+    const odd = [
+      { group: 'a', stratum: 'x', events: 3, atRisk: 2 },
+      { group: 'a', stratum: 'y', events: 0, atRisk: 2 },
+    ];
+    expect(() => compareGroups(odd, strataOf(odd), 1)).toThrow(RangeError);
   });
 });

@@ -106,18 +106,19 @@ function compared(
  * and no finding, no shrunken rate and no rank.
  *
  * The reference contains the group's own jobs; a group that makes up a stratum alone is compared with itself there and
- * cannot differ. The prior is worth the number of jobs that a beta-binomial fit to the groups tells where five or more
- * reach the minimum and differ by more than chance, else 50 jobs (judgement). With g groups about g/20 lie outside the
- * inner limits, and g/500 outside the outer ones, where nothing differs.
+ * cannot differ. The prior is worth the number of jobs that a beta-binomial fit to the groups tells (1 to 5000) where
+ * five or more reach the minimum and differ by more than chance, else 50 jobs (judgement). With g groups about g/20 lie
+ * outside the inner limits, and g/500 outside the outer ones, where nothing differs.
  *
  * @param cells       jobs and comebacks by group and stratum; a job may belong to several groups
  * @param strata      the same by stratum, each job once
  * @param minimum     jobs under which nothing is compared; 1 or more
  * @param confidence  level of intervals, default 0.95
  * @returns groups by name; the overall rate
- * @throws RangeError on counts that are not whole or contradictory, a cell of an unknown stratum, a minimum below 1
+ * @throws RangeError on counts that are not whole or contradictory, a cell of an unknown stratum, a minimum below 1 or
+ *   not whole, a confidence outside (0, 1)
  * @source Breslow & Day (1987), Statistical Methods in Cancer Research II, sec. 2.3; Spiegelhalter (2005), Stat. Med.
- *   24:1185-1202; shrinkage Gelman et al. (2013), Bayesian Data Analysis, sec. 5.1; the 50 jobs and 20 jobs are judgement
+ *   24:1185-1202; shrinkage Gelman et al. (2013), Bayesian Data Analysis, sec. 5.1; the 50 jobs are judgement
  * @oracle a fair-comparison trap and a shrunken pair worked by hand in the spec
  */
 export function compareGroups(
@@ -128,6 +129,9 @@ export function compareGroups(
 ): GroupComparison {
   if (!Number.isSafeInteger(minimum) || minimum < 1)
     throw new RangeError(`minimum must be 1 or more, got ${minimum}`);
+  for (const { events, atRisk } of [...cells, ...strata])
+    if (!(Number.isSafeInteger(events) && Number.isSafeInteger(atRisk) && events >= 0 && events <= atRisk))
+      throw new RangeError(`counts must be whole, events not more than jobs, got ${events} of ${atRisk}`);
   const rates = new Map(
     strata.map(({ stratum, events, atRisk }) => [stratum, atRisk === 0 ? 0 : events / atRisk]),
   );

@@ -20,7 +20,7 @@ export type ComebackCurve =
  * @param tallies  one entry a day, any order; days whole, 1 or more
  * @param options  form of the limits (default logLog) and level (default 0.95)
  * @returns the curve at the days of comebacks, with the number of comebacks; `noEvents`; `insufficientData` for no jobs
- * @throws RangeError on days or counts that are not whole or too small
+ * @throws RangeError on days or counts that are not whole or too small, a level outside (0, 1)
  * @complexity O(days log days), however many jobs
  * @source Kaplan & Meier (1958), JASA 53:457-481
  * @oracle NIST/SEMATECH e-Handbook 8.4.1.3 in the spec, hours taken for days

@@ -99,9 +99,10 @@ export function fleetRecurrence(histories: readonly UnitHistory[], level = 0.95)
  * The mean at an age: the last point at or before it.
  *
  * @param recurrence  estimated
- * @param age         within the ages watched
+ * @param age         from the first age watched to the last; in a gap between, the point before it
  * @returns the point, or null before the first event
- * @throws RangeError outside the ages watched
+ * @throws RangeError outside these ages
+ * @source definition of a step function, continuous from the right
  */
 export function recurrenceAt(
   recurrence: Extract<FleetRecurrence, { kind: 'estimated' }>,

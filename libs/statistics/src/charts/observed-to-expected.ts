@@ -38,7 +38,7 @@ function poissonMeanInterval(count: number, confidence: number): Interval {
  *
  * @param observed  whole number of events
  * @param expected  0 or more, as `expectedCount` gives it
- * @param confidence  two-sided level, strictly between 0 and 1
+ * @param confidence  two-sided level, strictly between 0 and 1; default 0.95
  * @returns ratio, interval and finding; the lower limit is 0 without an event. `insufficientData` when nothing was
  *   expected and nothing seen, `nothingExpected` when something was.
  * @throws RangeError on an observed number that is not whole, a negative expected one, a level outside (0, 1)

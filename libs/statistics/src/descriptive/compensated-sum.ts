@@ -3,7 +3,7 @@ import { requireFiniteValues, type Numbers } from './checked-values.js';
 /**
  * Sum of numbers with the rounding error of every addition carried along (Neumaier's form of Kahan's sum).
  *
- * @param values  any count, any order, finite
+ * @param values  any count, any order, finite, with partial sums that are finite too
  * @returns the sum; 0 for no values
  * @throws RangeError on a number that is not finite
  * @complexity O(n) time, O(1) memory

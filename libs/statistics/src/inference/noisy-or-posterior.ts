@@ -18,7 +18,7 @@ export interface NoisyOrPosterior {
   readonly marginals: readonly number[];
   /** Natural logarithm of the probability of the findings. */
   readonly logEvidence: number;
-  /** The most probable combination of hypotheses and its probability; of equal ones the one with the fewest first. */
+  /** The most probable combination and its probability; of equal ones that without the last hypothesis they differ in. */
   readonly mostProbable: { readonly holds: readonly boolean[]; readonly probability: number };
   readonly noneProbability: number;
 }

@@ -82,7 +82,7 @@ function startOf(units: readonly UnitSummary[], residual: number): readonly [num
  * @returns the fit about the mean x as centre (`recentreLine` gives the intercept); `betweenVariation` says when the
  *   estimate lies on the border (no spread in some direction). `insufficientData` with fewer than three units of two or
  *   more distinct x, or without any observation beyond what fixes the units' own lines; `noResidualScatter` when all
- *   units lie exactly on lines; `notConverged` when no search ended at a minimum
+ *   units lie exactly on lines, also where all y are equal; `notConverged` when no search ended at a minimum
  * @throws RangeError on a non-finite number, or numbers whose squares leave double precision
  * @complexity O(observations) once, then O(units) for each of some hundreds of evaluations
  * @source Laird & Ware (1982), Biometrics 38:963–974; Patterson & Thompson (1971), Biometrika 58:545–554; criterion as

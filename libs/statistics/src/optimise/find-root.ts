@@ -18,7 +18,8 @@ export interface RootOptions {
  * @param lower  finite, f of the other sign than at `upper`
  * @param upper  finite
  * @param options  tolerance (default 0: machine precision), greatest number of iterations (default 200)
- * @returns `found`; `noSignChange` when both ends have the same sign; an end where f is exactly 0 is the root
+ * @returns `found`; `noSignChange` when both ends have the same sign; an end where f is exactly 0 is the root (`upper`
+ *   of two such); `notConverged` when the iterations run out
  * @throws RangeError on an end that is not finite, or when f answers NaN
  * @source Brent (1973), Algorithms for Minimization without Derivatives, ch. 4
  * @oracle roots known in closed form in the spec

@@ -27,7 +27,8 @@ const GOLDEN = (3 - Math.sqrt(5)) / 2;
  * @param lower  finite
  * @param upper  finite, above `lower`
  * @param options  relative tolerance (default 1e-9), greatest number of iterations (default 200)
- * @returns place and value of the minimum, with a mark when it touches an end of the interval
+ * @returns place and value of the minimum, with a mark when it touches an end of the interval; `notConverged` when the
+ *   iterations run out
  * @throws RangeError on ends that are not finite or not in order, or when f answers NaN
  * @source Brent (1973), Algorithms for Minimization without Derivatives, ch. 5
  * @oracle minima known in closed form in the spec

@@ -29,9 +29,10 @@ export type GroupedPowerLawOutcome =
  *
  * @param grouped  intervals with counts, any order; intervals without events count
  * @param level  two-sided, default 0.95
- * @returns the fit; `insufficientData` with no event or a single interval that starts at 0, which fixes no shape;
- *   `noMaximum`; `notConverged`
- * @throws RangeError on unlike lengths, an interval that does not end after its start, counts not whole or below 0
+ * @returns the fit; `insufficientData` with no event, or with fewer than two different intervals, which fix no shape;
+ *   `noMaximum` where all events lie in the last or all in the first intervals; `notConverged`
+ * @throws RangeError on unlike lengths, a start below 0, an interval that does not end after its start, counts not whole
+ *   or below 0, a level outside (0, 1)
  * @complexity O(n) a step
  * @source MIL-HDBK-189 (1981), appendix C, grouped data, for one system; Poisson likelihood for several
  * @oracle hand-solved cases in the spec

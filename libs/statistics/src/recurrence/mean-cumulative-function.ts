@@ -60,7 +60,9 @@ export type RecurrenceOutcome = RecurrenceCurve | NoRecurrences | InsufficientDa
  * @param sample  events and spans, any order; see RecurrenceSample
  * @param options  form of the limits (default log) and level (default 0.95)
  * @returns the curve; `insufficientData` for no units; `noEvents` for none; a single unit has no standard error
- * @throws RangeError as described at orderSample, or on a level outside (0, 1)
+ * @throws RangeError on columns of unlike lengths, numbers below 0 or not finite, unit numbers that are not whole, a span
+ *   that ends before it starts, spans of one unit that overlap, an event outside the spans of its unit, or a level
+ *   outside (0, 1)
  * @ties events at one age are one step; a unit that ends at an event age is at risk there
  * @complexity O(n log n) time, O(n) memory: the squares of the units at risk are kept as running sums
  * @source Lawless & Nadeau (1995), Technometrics 37:158–168, eq. 2.6; Nelson (1995), Technometrics 37:147–157

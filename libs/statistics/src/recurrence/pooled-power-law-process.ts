@@ -29,7 +29,8 @@ export type PooledPowerLawOutcome =
  *
  * @param sample  events and spans as for meanCumulativeFunction; sizes are not used
  * @param level  two-sided, default 0.95
- * @returns the fit; `insufficientData` with no event; `zeroAgeEvents`; `noMaximum`; `notConverged`
+ * @returns the fit; `insufficientData` with no event; `zeroAgeEvents`; `noMaximum` where all events lie at the greatest
+ *   age; `notConverged`
  * @throws RangeError as meanCumulativeFunction does, or on a level outside (0, 1)
  * @complexity O(n log n) time, O(n) memory
  * @source Crow (1990), Technometrics 32; Rigdon & Basu (2000), Statistical Methods for the Reliability of Repairable

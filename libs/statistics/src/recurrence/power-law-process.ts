@@ -49,7 +49,8 @@ export type PowerLawOutcome =
  * @param system  event ages, end and kind of termination
  * @param level  two-sided, default 0.95
  * @returns the fit; `insufficientData` with no event (by failure: fewer than 2); `zeroAgeEvents`; `noMaximum`
- * @throws RangeError on ages below 0 or beyond the end, an end that is not positive, or a level outside (0, 1)
+ * @throws RangeError on ages below 0 or beyond the end, an end that is not positive (by failure: one that is not the last
+ *   event), or a level outside (0, 1)
  * @ties equal ages are taken as they stand
  * @complexity O(n log n) time, O(n) memory
  * @source MIL-HDBK-189 (1981), appendix C; NIST/SEMATECH e-Handbook 8.4.5.2 for the limits of the mean time

@@ -26,9 +26,10 @@ export interface ClaimStanding {
 }
 
 /**
- * Where a claim stands after its steps. A refused claim may be sent again, with better evidence.
+ * Where a claim stands after its steps: the last one decides, their order is not checked. A refused claim may be sent
+ * again, with better evidence.
  *
- * @param steps  in the order in which they happened
+ * @param steps  in the order in which they happened; none: `open`
  * @returns state and what may follow
  * @source common practice, no source
  * @example claimStandingAfter(['sent', 'accepted']).next // => ['settled']

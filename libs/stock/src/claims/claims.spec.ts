@@ -36,6 +36,8 @@ describe('warranty of a part', () => {
     expect(lastDayOfMonths('2026-11-30', 3)).toBe('2027-02-28');
     expect(lastDayOfMonths('2026-06-12', 0)).toBe('2026-06-12');
     expect(() => lastDayOfMonths('2026-13-40', 1)).toThrow(RangeError);
+    expect(() => lastDayOfMonths('2026-02-30', 1)).toThrow(RangeError);
+    expect(() => warrantyCoverOn(terms, null, 'yesterday', 5)).toThrow(RangeError);
     expect(() => warrantyCoverOn(terms, '2026-01-15', '2026-05-01', -1)).toThrow(RangeError);
   });
 });

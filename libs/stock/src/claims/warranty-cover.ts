@@ -1,3 +1,5 @@
+import { dayNumber } from '../time/day-number.js';
+
 /** A warranty: it ends with its months or its distance, whichever is reached first; null: no such bound. */
 export interface WarrantyTerms {
   readonly months: number | null;
@@ -8,7 +10,7 @@ export interface WarrantyTerms {
 export type WarrantyCover =
   | { readonly kind: 'covered' }
   | { readonly kind: 'ended'; readonly by: 'months' | 'distance' }
-  /** no terms are known, or the distance is not known and only it bounds the warranty */
+  /** no terms are known, or a bound of them cannot be looked at and the other one has not passed */
   | { readonly kind: 'unknown' };
 
 /**
@@ -22,10 +24,10 @@ export type WarrantyCover =
  * @example lastDayOfMonths('2026-01-31', 1) // => '2026-02-28'
  */
 export function lastDayOfMonths(from: string, months: number): string {
-  const [year, month, day] = from.split('-').map(Number) as [number, number, number];
   if (!Number.isInteger(months) || months < 0)
     throw new RangeError(`months must be whole, 0 or more, got ${months}`);
-  if (Number.isNaN(Date.parse(`${from}T00:00:00Z`))) throw new RangeError(`no day: ${from}`);
+  dayNumber(from);
+  const [year, month, day] = from.split('-').map(Number) as [number, number, number];
   const lastOfMonth = new Date(Date.UTC(year, month - 1 + months + 1, 0));
   const wanted = Math.min(day, lastOfMonth.getUTCDate());
   return new Date(Date.UTC(year, month - 1 + months, wanted)).toISOString().slice(0, 10);
@@ -38,8 +40,10 @@ export function lastDayOfMonths(from: string, months: number): string {
  * @param fittedOn  local day the part was fitted; null: not known
  * @param foundOn   local day the fault showed
  * @param km        gone with the part by then; null: not known
- * @returns covered, ended (the bound that was passed; months are named first), or unknown
- * @throws RangeError on a day that is none, or a distance that is negative or not finite
+ * @returns covered (its last day and last km included), ended (the bound that was passed; months are named first), or
+ *   unknown
+ * @throws RangeError on a day that is none, months that are not whole or negative, a distance that is negative or not
+ *   finite
  * @source common practice, no source: months or distance, whichever comes first
  * @example warrantyCoverOn({ months: 12, km: 20000 }, '2026-01-01', '2026-06-01', 21000) // => { kind: 'ended', by: 'distance' }
  */
@@ -51,6 +55,7 @@ export function warrantyCoverOn(
 ): WarrantyCover {
   if (km !== null && !(km >= 0 && Number.isFinite(km)))
     throw new RangeError(`km must be 0 or more, got ${km}`);
+  for (const day of fittedOn === null ? [foundOn] : [fittedOn, foundOn]) dayNumber(day);
   const isAfterMonths = reached(
     terms.months,
     fittedOn,

@@ -22,6 +22,11 @@ describe('where a core stands', () => {
     expect(coreStandingOn(core, steps, '2026-06-01')).toMatchObject({ state: 'credited', next: [] });
   });
 
+  it('refuses days that are none, those of its steps too', () => {
+    expect(() => coreStandingOn(core, [], '2026-02-30')).toThrow(RangeError);
+    expect(() => coreStandingOn(core, [{ kind: 'returned', on: 'soon' }], '2026-04-01')).toThrow(RangeError);
+  });
+
   it('may be sent again after a refusal', () => {
     const steps: CoreStep[] = [
       { kind: 'returned', on: '2026-03-30' },

@@ -1,3 +1,5 @@
+import { dayNumber } from '../time/day-number.js';
+
 /** What is done about an old part that a supplier wants back for its deposit. */
 export const coreStepKinds = ['returned', 'inspected', 'accepted', 'refused', 'credited'] as const;
 /** A kind of `coreStepKinds`. */
@@ -42,13 +44,11 @@ export interface CoreStanding {
   readonly daysLeft: number | null;
 }
 
-const dayNumber = (day: string): number => Math.round(Date.parse(`${day}T00:00:00Z`) / 86_400_000);
-
 /**
  * Where a core stands on a day. The latest step decides; the steps are taken in the order given.
  *
  * @param core   the local day it has been owed since, and the last day to send it back (null: none)
- * @param steps  in the order in which they happened
+ * @param steps  in the order in which they happened; none: `owed` or `expired`
  * @param today  local day
  * @returns state with what may follow; `expired` only while it was not sent back and the last day has passed
  * @throws RangeError on a day that is not one
@@ -61,8 +61,8 @@ export function coreStandingOn(
   steps: readonly CoreStep[],
   today: string,
 ): CoreStanding {
-  for (const day of [core.owedSince, today, ...(core.returnBy === null ? [] : [core.returnBy])])
-    if (Number.isNaN(dayNumber(day))) throw new RangeError(`no day: ${day}`);
+  for (const day of [core.owedSince, today, core.returnBy, ...steps.map(({ on }) => on)])
+    if (day !== null) dayNumber(day);
   const last = steps.at(-1);
   if (last !== undefined)
     return { state: last.kind, since: last.on, next: followers[last.kind], daysLeft: null };

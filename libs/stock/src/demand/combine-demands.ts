@@ -3,9 +3,9 @@ import { noDemand, type DemandDistribution } from './demand-distribution.js';
 /**
  * Demand of two independent sources together (convolution).
  *
- * @param one    a distribution
+ * @param one    a distribution; that its chances add up to 1 is not checked
  * @param other  another
- * @returns distribution of their sum
+ * @returns distribution of their sum; with `noDemand` the other one itself
  * @complexity O(n · m)
  * @source definition of the convolution
  * @example sumOfDemands({ probabilities: [0.5, 0.5] }, { probabilities: [0, 1] }).probabilities // => [0, 0.5, 0.5]
@@ -34,7 +34,7 @@ export interface DemandCase {
  *
  * @param cases  weights 0 or more with a positive sum; they need not add up to 1. None gives no demand
  * @returns the mixture
- * @throws RangeError on a negative weight, or weights that add up to 0
+ * @throws RangeError on a weight that is negative or not finite, or weights that add up to 0
  * @source law of total probability
  * @example mixtureOfDemands([{ weight: 1, demand: { probabilities: [1] } }, { weight: 1, demand: { probabilities: [0, 1] } }]).probabilities // => [0.5, 0.5]
  */

@@ -39,10 +39,10 @@ export interface DemandSummary {
 }
 
 /**
- * Smallest number that is not exceeded with a probability.
+ * Smallest number that is not exceeded with at least a probability, which counts as met to 1 part in 10¹³.
  *
  * @param demand       a distribution
- * @param probability  between 0 and 1
+ * @param probability  between 0 and 1; 0 gives 0
  * @returns pieces
  * @throws RangeError on a probability outside [0, 1]
  * @source definition of the quantile of a discrete distribution
@@ -64,7 +64,7 @@ export function demandQuantile(demand: DemandDistribution, probability: number):
  *
  * @param demand      a distribution
  * @param confidence  two-sided, default 0.9
- * @returns moments, median and equal-tailed interval, in pieces
+ * @returns moments (divisor of the variance: the whole distribution), median and equal-tailed interval, in pieces
  * @throws RangeError on a confidence outside (0, 1)
  * @source definitions
  * @example summariseDemand({ probabilities: [0.25, 0.5, 0.25] }).mean // => 1

@@ -2,7 +2,7 @@ import { poissonLogPmf, poissonQuantile } from '@endfloat/statistics';
 import { neglectedTail, noDemand, type DemandDistribution } from './demand-distribution.js';
 
 /**
- * Poisson demand, cut where less than 1e-13 lies beyond; what lies beyond is laid on the last number.
+ * Poisson demand, cut after the first number with at most 1e-13 beyond it; what lies beyond is laid on the next number.
  *
  * @param mean  pieces in the stretch of time, 0 or more, at most 10,000
  * @returns distribution of the number of pieces

@@ -61,6 +61,8 @@ describe('one move of stock', () => {
     for (const quantity of [0, -1, 1.5, Number.NaN, 2 ** 60])
       expect(() => moveStock(empty, { kind: 'receive', quantity })).toThrow(RangeError);
     expect(() => moveStock({ ...empty, onHand: -1 }, { kind: 'count', quantity: 0 })).toThrow(RangeError);
+    const half = { kind: 'reversal', onHandChange: 0.5, reservedChange: 0 } as const;
+    expect(() => moveStock(empty, half)).toThrow(RangeError);
   });
 });
 

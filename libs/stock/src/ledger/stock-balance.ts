@@ -78,16 +78,20 @@ const requireCount = (name: string, value: number, least: number): void => {
  *
  * @param balance  before the move, with what concerns its job; counts, 0 or more
  * @param move     kind and quantity
- * @returns the changes and the balance after; `refused` with how many there could have been. More returned than used, and a
- *   count below what is kept for jobs, are facts: they are applied and named as odd.
- * @throws RangeError on counts that are not whole or negative
+ * @returns the changes and the balance after; `refused` with how many there could have been (0 for a reversal). More
+ *   returned than used, and a count below what is kept for jobs, are facts: they are applied and named as odd.
+ * @throws RangeError on counts that are not whole or negative, a quantity of 0 (but of a count), a change to be
+ *   reversed that is not whole
  * @source bookkeeping identity; common practice, no source
  * @example moveStock({ onHand: 2, reserved: 1, reservedForJob: 1, inJob: 0 }, { kind: 'use', quantity: 2 }).after // => { onHand: 0, reserved: 0 }
  */
 export function moveStock(balance: BalanceForMove, move: PlannedMove): MoveOutcome {
   for (const [name, value] of Object.entries(balance)) requireCount(name, value as number, 0);
-  if (move.kind === 'reversal')
+  if (move.kind === 'reversal') {
+    for (const change of [move.onHandChange, move.reservedChange])
+      if (!Number.isSafeInteger(change)) throw new RangeError(`a change must be whole, got ${change}`);
     return changed(balance, -move.onHandChange, -move.reservedChange) ?? refused('leavesNegative', 0);
+  }
   requireCount('quantity', move.quantity, move.kind === 'count' ? 0 : 1);
   return effects[move.kind](balance, move.quantity);
 }

@@ -15,7 +15,7 @@ export interface StockLevel {
   readonly serviceBelow: number | null;
 }
 
-/** The level, or that none is needed to be sure of everything: a target of 1 has no level under unbounded demand. */
+/** The level, or that there is none: a target of 1 is refused, also where this demand is bounded. */
 export type StockLevelOutcome = StockLevel | { readonly kind: 'unattainable'; readonly target: number };
 
 /**
@@ -23,8 +23,8 @@ export type StockLevelOutcome = StockLevel | { readonly kind: 'unattainable'; re
  *
  * @param demand   over the lead time, in whole pieces
  * @param measure  what is promised
- * @param target   between 0 and 1; 1 is `unattainable`, as no demand is certain to end
- * @returns level, its service and what one piece less would give
+ * @param target   between 0 and 1, met to 1 part in 10¹³; 1 is `unattainable`, as no real demand is certain to end
+ * @returns level, its service and what one piece less would give; 0 for a target of 0
  * @throws RangeError on a target outside [0, 1]
  * @source Snyder & Shen (2019), Fundamentals of Supply Chain Theory, 2nd ed., ch. 4, for any distribution of demand
  * @oracle A9.3: R qpois, in the spec
@@ -71,7 +71,7 @@ export interface CostLevel {
  * @param costs   both positive
  * @param level   whole, 0 or more
  * @returns over · E(S − D)⁺ + under · E(D − S)⁺
- * @throws RangeError on costs that are not positive and finite, or a level that is not whole
+ * @throws RangeError on costs that are not positive and finite, or a level that is negative or not whole
  * @source Snyder & Shen (2019), Fundamentals of Supply Chain Theory, 2nd ed., eq. 4.3
  * @example costOfLevel({ probabilities: [1] }, { over: 1, under: 4 }, 3) // => 3
  */

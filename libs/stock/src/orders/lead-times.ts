@@ -39,8 +39,8 @@ function requireDays(days: number): void {
  *
  * @param promisedDays  of the order in question; null: nothing is promised
  * @param delivered     orders that came
- * @returns lead times in whole days with their weights; with a promise and no delivery the promise alone
- *   (`promisedOnly`); `unknown` with neither
+ * @returns lead times rounded to whole days with their weights, and how many deliveries they rest on; with a promise
+ *   and no delivery the promise alone (`promisedOnly`); `unknown` with neither
  * @throws RangeError on days that are negative or not finite
  * @source empirical distribution; the ratio of days + 1 admits delivery on the same day. Judgement: slips are taken to be in
  *   proportion to the promise
@@ -74,7 +74,7 @@ export function leadTimesOf(promisedDays: number | null, delivered: readonly Del
  * A lead time somebody names, for asking what if.
  *
  * @param days  0 or more
- * @returns that lead time alone
+ * @returns that lead time alone, rounded to whole days
  * @throws RangeError on days that are negative or not finite
  * @source definition
  * @example givenLeadTime(18).meanDays // => 18

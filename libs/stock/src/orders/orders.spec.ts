@@ -158,6 +158,7 @@ describe('price breaks', () => {
   it('refuses a break in another currency, which cannot be compared', () => {
     const foreign = [{ fromQuantity: 3, price: { amount: '6.00', currency: 'USD' } }];
     expect(() => priceOfQuantity(eur('10.00'), foreign, 2)).toThrow(RangeError);
+    expect(() => priceOfQuantity(eur('10.00'), foreign, 5)).toThrow(RangeError);
     expect(() => priceOfQuantity(eur('10.00'), [], 0)).toThrow(RangeError);
   });
 });

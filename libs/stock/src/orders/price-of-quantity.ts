@@ -17,7 +17,7 @@ export interface QuantityPrice {
  * Price of a quantity with price breaks: the break with the highest number that the quantity reaches applies to all pieces.
  *
  * @param price     of one piece without a break
- * @param breaks    in the currency of the price, in any order
+ * @param breaks    in the currency of the price, in any order, may be none; of two for one number the later counts
  * @param quantity  whole, 1 or more
  * @returns price of a piece, of all, and the largest break quantity beyond that costs no more in all, if there is one
  * @throws RangeError on a quantity that is not whole or below 1, or a break in another currency
@@ -31,6 +31,8 @@ export function priceOfQuantity(
 ): QuantityPrice {
   if (!Number.isInteger(quantity) || quantity < 1)
     throw new RangeError(`quantity must be whole, 1 or more, got ${quantity}`);
+  if (breaks.some((each) => each.price.currency !== price.currency))
+    throw new RangeError('price breaks stand in the currency of the price');
   const sorted = [...breaks].sort((a, b) => a.fromQuantity - b.fromQuantity);
   const unitAt = (pieces: number): Money =>
     sorted.findLast(({ fromQuantity }) => fromQuantity <= pieces)?.price ?? price;
@@ -49,6 +51,5 @@ export function priceOfQuantity(
 
 function isNoDearer(sum: Money, than: Money): boolean {
   const compared = compareMoney(sum, than);
-  if (compared.kind !== 'compared') throw new RangeError('price breaks stand in the currency of the price');
-  return compared.order !== 'greater';
+  return compared.kind === 'compared' && compared.order !== 'greater';
 }

@@ -23,7 +23,8 @@ export interface PartSubstitutes {
  *
  * @param id     of the part
  * @param parts  all relations that are known; unknown ids lead nowhere
- * @returns the newest number and every part that fits; a chain that comes back to itself ends where it would
+ * @returns the newest number and every part that fits, none for an unknown id; a chain that comes back to itself ends
+ *   where it would
  * @complexity O(parts + relations)
  * @source common practice, no source
  * @example substitutesOf('a', [{ id: 'a', supersededBy: 'b', interchangesWith: [] }, { id: 'b', supersededBy: null, interchangesWith: [] }]).current // => 'b'

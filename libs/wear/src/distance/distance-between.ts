@@ -11,8 +11,10 @@ export type DistanceBetween =
  *
  * @param earlierKm  decimal text; null where unknown or unreliable
  * @param laterKm    decimal text; null where unknown or unreliable
- * @returns exact difference, or the reason why there is none
+ * @returns exact difference (0 for equal ones), or the reason why there is none; `earlierUnknown` where both are
+ *   unknown
  * @throws RangeError on text that is no decimal number
+ * @source definition
  * @example distanceBetween('1000', '1250.5') // => { kind: 'distance', km: '250.5' }
  */
 export function distanceBetween(earlierKm: string | null, laterKm: string | null): DistanceBetween {

@@ -132,7 +132,8 @@ describe('distanceAt', () => {
       value: '-390',
     });
     expect(() => distanceAt([kmSegment], '1', 'km', '2024-01-10')).toThrow(RangeError);
-    expect(() => distanceAt([kmSegment], '1', 'km', '2024-02-30T09:00:00')).toThrow(RangeError);
+    expect(() => distanceAt([kmSegment], '1', 'km', '2024-02-28T09:00:00')).toThrow(RangeError);
+    expect(() => distanceAt([kmSegment], '1', 'km', '2024-02-30T09:00:00Z')).toThrow(RangeError);
   });
 });
 

@@ -92,12 +92,15 @@ function unplaced(
  * | lower than last, no better story | `lowerThanLast`, reason required, segment for a replaced display |
  * | reading / expected within 5 % of 1.609 or 0.621 | `unitMixedUp`, the other unit |
  * | reading / expected within 10 % of 10 or 0.1 | `digitTooMany`, `digitMissing` |
- * | more than 1000 km (24 h) a day since the last | `fasterThanPlausible` |
+ * | more than 1000 km (24 h) a day since the last, one day at least | `fasterThanPlausible` |
  * | the same on one display for 60 days or more | `unchangedOverMonths`, not reliable from the first sight |
  * | before a later reading | `backFilled`; above it `higherThanNext`, reason required |
  *
  * Expected is the last reading plus the owner's distance a year, else plus the earlier readings' own rate (30 days of
- * them at least), else the last reading itself. Unit and digit stories are told only where they explain the reading.
+ * them at least), else the last reading itself. Unit and digit stories are told only where they explain the reading and
+ * 1000 or more was expected, and standing still is none where 0 is expected. Without neighbours only the entry itself
+ * is looked at: `notReadable`, `noSegment`, `belowZero`, `moreDigitsThanDisplay`, `unitDiffersFromSegment`. Reliable is
+ * an entry whose warnings are all `informationCodes`.
  *
  * @param entry              as displayed
  * @param neighbours         other readings of the vehicle, any order; those marked unreliable are left out

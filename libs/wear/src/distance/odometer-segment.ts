@@ -50,6 +50,7 @@ const byStart = (a: OdometerSegment, b: OdometerSegment): number =>
  * @param readAt    instant
  * @returns the segment, or null where none holds
  * @throws RangeError on an instant that is none
+ * @source judgement
  */
 export function segmentAt(
   segments: readonly OdometerSegment[],

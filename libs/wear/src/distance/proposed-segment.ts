@@ -63,7 +63,7 @@ function knownAtChange(display: NewDisplay): string | null {
 /**
  * Segment that would make sense of a reading, to be confirmed by a person.
  *
- * - `firstSeen`: the display is taken at its word.
+ * - `firstSeen`: the display is taken at its word, unless a distance is stated.
  * - `rollover`: distance runs on where the display began again at zero; offset = what the old segment says at the
  *   display's capacity (+100,000 for five digits).
  * - `displayReplaced`: distance at the change as stated (the notice's value), else of the last reliable reading, so that
@@ -71,8 +71,8 @@ function knownAtChange(display: NewDisplay): string | null {
  * - `unitChanged`: the same distance in another unit, where that is not below the last reading.
  *
  * @param display  the change, the reading that showed it and what was known before
- * @returns the segment, starting with the reading; `cannotPropose` where the reading is no digits, where nothing before
- *   it is known
+ * @returns the segment, starting with the reading; `cannotPropose` where the reading is no digits, or nothing is known
+ *   from before it (but for `firstSeen`)
  * @throws RangeError on an instant or a number that is none
  * @source 49 USC 32704 (from memory); common practice
  */

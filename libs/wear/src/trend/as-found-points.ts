@@ -74,10 +74,11 @@ function pointOf(readings: readonly PartReading[]): WearPoint {
  * distance, instrument or uncertainty, readings that still await confirmation and those taken back are left out, each with
  * its reason.
  *
- * u² = mean(repeatU²) / n + mean(setupU²): repeats average out, the set-up does not.
+ * u² = mean(repeatU²) / n + mean(setupU²): repeats average out, the set-up does not. The bias is taken from the first
+ * reading.
  *
- * @param readings  of one characteristic of one fitted part, any order
- * @returns points in order of distance, and what was left out
+ * @param readings  of one characteristic of one fitted part, any order; their numbers are checked by `wearTrend`
+ * @returns points in order of distance, none where nothing remains, and what was left out
  * @source JCGM 100:2008, 4.2 and 5.1; common practice: a trend uses as-found readings of one part only
  */
 export function asFoundPoints(readings: readonly PartReading[]): AsFoundPoints {

@@ -86,7 +86,7 @@ function learnedFrom(parts: number, unit: number, covariance: readonly (readonly
  * @returns the model, in levels turned so that wear rises; `insufficientData` below five parts with two distances;
  *   `wearWithinUncertainty` where the fleet's mean rate is not known to within a factor of 20, because the readings do not
  *   tell wear from none; `notConverged` where no maximum was found
- * @throws RangeError on a negative km, a u that is not positive, a number that is not finite
+ * @throws RangeError on a negative km or biasU, a u that is not positive, a number that is not finite
  * @complexity O(parts x points³) a step
  * @source Lawless & Crowder (2004), Lifetime Data Analysis 10:213-227 (gamma processes with random effects); van Noortwijk
  *   (2009), Reliab. Eng. Syst. Saf. 94:2-21; Chung et al. (2013), Psychometrika 78:685-709 (spreads away from 0)

@@ -84,9 +84,9 @@ const usualRateSpread = 0.5;
 const step = 1e-4;
 
 /**
- * Penalised log evidence of a fleet (a gamma prior of shape 2 for the spreads, of shape 1/2 for the scale, so that a small
- * fleet neither loses nor overstates them) for `maximiseByNewton`: value and gradient exact up to the sum over rates (the
- * gradient by Fisher's identity, as mean of the complete data's), curvature by differences of the gradient.
+ * Penalised log evidence of a fleet (a gamma prior of shape 2 for the spreads, of shape 3/2 for the scale, so that a
+ * small fleet neither loses nor overstates them) for `maximiseByNewton`: value and gradient exact up to the sum over
+ * rates (the gradient by Fisher's identity, as mean of the complete data's), curvature by differences of the gradient.
  *
  * @param parts  oriented points
  * @param unit   the mean start is counted in

@@ -31,7 +31,7 @@ const daysPerYear = 365.25;
  *
  * @param trend    of one part, or its forecast
  * @param horizon  further km from `trend.nowKm`, or days from now with the yearly distance and its standard uncertainty
- * @returns probability between 0 and 1
+ * @returns probability between 0 and 1; at once (0 km, 0 days) that of having reached it already
  * @throws RangeError on a negative or non-finite distance, number of days, yearly distance or uncertainty
  * @source nodes and weights: Abramowitz & Stegun (1964), 25.4.46 and table 25.10; their moments are checked in the spec
  */

@@ -187,9 +187,10 @@ export function wearOutlook(question: WearQuestion): WearOutlookOutcome {
  *
  * Model: level = start + cumulative wear (rate per km; variance = scale x mean, as a gamma process) + bias of the
  * instrument, common to its readings + a reading's own error. Start and rate are those of this part; the fleet's model, or
- * a stated one, says how they differ from part to part. Without a model, the part's own readings have to carry it: three
- * distances at least, farther apart than their doubt; then every rate above 0 is taken as equally likely beforehand and the
- * unevenness of wear as 0.03, 0.1 or 0.3 of the way to the limit (judgement).
+ * a stated one, says how they differ from part to part, and one point is enough. Without a model, the part's own
+ * readings have to carry it: three distances at least, values farther apart than their doubt; then every rate above 0
+ * is taken as equally likely beforehand and the unevenness of wear as 0.03, 0.1 or 0.3 of the way to the limit
+ * (judgement).
  *
  * The interval is for the distance at which this part will really reach the limit: doubt of level, rate and instrument and
  * the unevenness to come. Found by simulation for nominal 90 % (gamma wear, lognormal rates; about 1 % doubt each): fleets of
@@ -201,9 +202,10 @@ export function wearOutlook(question: WearQuestion): WearOutlookOutcome {
  *
  * @param question  points, direction, limit; model or null
  * @returns the trend; `insufficientData` without a point, or below three distances where there is no model;
- *   `riseWithinUncertainty` where there is no model and the points do not differ by more than U (k = 2)
- * @throws RangeError on a negative km, a u that is not positive, a present distance before the last point, a number that
- *   is not finite
+ *   `riseWithinUncertainty` where there is no model and lowest and highest value differ by less than U (k = 2), in
+ *   either direction
+ * @throws RangeError on a negative km or biasU, a u that is not positive, a present distance before the last point, a
+ *   confidence outside (0, 1), a model whose spreads are not positive or wider than exp(5), a number that is not finite
  * @source van Noortwijk (2009), Reliab. Eng. Syst. Saf. 94:2-21; Lawless & Crowder (2004), Lifetime Data Analysis
  *   10:213-227; Whitmore (1995), Lifetime Data Analysis 1:307-319 (measurement error)
  * @oracle coverage by seeded simulation of gamma wear; `degradingLasers` for the straight-line check

@@ -32,6 +32,7 @@ export type WatchedWear =
  * @param model  of their fleet; null: each part alone
  * @returns one entry a part
  * @throws RangeError as `wearTrend` and `probabilityOfReaching`
+ * @source order: judgement; figures as `wearTrend`
  */
 export function wearWatchList(parts: readonly WatchedPart[], model: WearModel | null): WatchedWear[] {
   return parts
