@@ -19,6 +19,7 @@ export interface Measured {
   /** milliseconds */
   readonly median: number;
   readonly p95: number;
+  readonly p99: number;
 }
 
 /**
@@ -57,6 +58,7 @@ export async function measure(
     requests: times.length,
     median: quantile(0.5),
     p95: quantile(0.95),
+    p99: quantile(0.99),
   };
 }
 
