@@ -16,12 +16,14 @@ export interface LifeCounts {
   readonly leftOut: readonly { readonly why: LifeGap; readonly parts: number }[];
 }
 
+/** The parts whose lives are known in some way. */
 export const knownLives = (lives: readonly PartLife[]): readonly KnownLife[] =>
   lives.filter((life) => life.kind === 'life');
 
 const isExact = ({ lower, upper }: KnownLife): boolean => lower === upper;
 const isOpen = ({ upper }: KnownLife): boolean => upper === Infinity;
 
+/** Counts of how lives are known, and of why the others are left out; all 0 for none. */
 export function countLives(lives: readonly PartLife[]): LifeCounts {
   const known = knownLives(lives);
   const gaps = new Map<LifeGap, number>();
@@ -38,7 +40,7 @@ export function countLives(lives: readonly PartLife[]): LifeCounts {
   };
 }
 
-/** Lives as the estimators of distributions take them. A life of 0 is one of at most `grain`, the finest that is told apart. */
+/** Lives as the estimators of distributions take them. A life of 0 is one of at most `grain`, the finest told apart. */
 export function lifeSample(lives: readonly KnownLife[], grain: number): LifeSample {
   return {
     lower: lives.map(({ lower }) => lower),

@@ -31,7 +31,8 @@ export interface RecurrenceTrend {
  * @param level      two-sided, of the limits of the shape; default 0.95
  * @returns three outcomes, each with its own reason where there is none
  * @throws RangeError as fleetRecurrence does, also on a level outside (0, 1)
- * @source Ascher & Feingold (1984), Repairable Systems Reliability; MIL-HDBK-189 (1981), appendix C; Crow (1990), Technometrics 32
+ * @source Ascher & Feingold (1984), Repairable Systems Reliability; MIL-HDBK-189 (1981), appendix C; Crow (1990),
+ *   Technometrics 32
  * @oracle worked by hand in the spec, and repairs of one system published in the NIST/SEMATECH e-Handbook 8.4.5.2
  * @example recurrenceTrend([{ spans: [{ from: 0, until: 10 }], eventAges: [5] }]).laplace // => { kind: 'tested', statistic: 0 }
  */

@@ -21,6 +21,7 @@ export interface CheckedOptions {
   readonly runLength: number;
 }
 
+/** Options with their defaults; refuses a run length below 2 and a baseline longer than the series. */
 export function checkedOptions(options: ControlChartOptions, places: number): CheckedOptions {
   const { centre, baseline = places, runLength = 8 } = options;
   if (!Number.isSafeInteger(runLength) || runLength < 2) {

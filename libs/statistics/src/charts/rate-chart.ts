@@ -9,6 +9,7 @@ export interface EventCount {
   readonly exposure: number;
 }
 
+/** Refuses counts that are not whole and exposures that are not positive. */
 export function requireEventCounts(counts: readonly EventCount[]): void {
   counts.forEach(({ events, exposure }, i) => {
     requireCount(`events of place ${i}`, events);

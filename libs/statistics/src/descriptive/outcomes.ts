@@ -20,6 +20,7 @@ export interface Convergence {
   readonly remaining: number;
 }
 
+/** The outcome of too little data. */
 export function insufficientData(of: string, needed: number, got: number): InsufficientData {
   return { kind: 'insufficientData', of, needed, got };
 }

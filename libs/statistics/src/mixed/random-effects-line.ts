@@ -87,7 +87,8 @@ function startOf(units: readonly UnitSummary[], residual: number): readonly [num
  * @complexity O(observations) once, then O(units) for each of some hundreds of evaluations
  * @source Laird & Ware (1982), Biometrics 38:963–974; Patterson & Thompson (1971), Biometrika 58:545–554; criterion as
  *   Bates et al. (2015), J. Stat. Software 67(1), eq. 42
- * @oracle lme4 on the sleep study of Belenky et al. (2003), printed values; test/oracles/statistics-regression/random-effects-line.py
+ * @oracle lme4 on the sleep study of Belenky et al. (2003), printed values;
+ *   test/oracles/statistics-regression/random-effects-line.py
  * @example randomEffectsLine([[[0, 1], [1, 2]]]) // => { kind: 'insufficientData', of: 'unitsWithTwoDistinctX', needed: 3, got: 1 }
  */
 export function randomEffectsLine(units: readonly (readonly Point[])[]): RandomEffectsLineOutcome {

@@ -16,6 +16,7 @@ export interface UnitSummary {
   readonly residualSumOfSquares: number;
 }
 
+/** Factorises a unit's points, which are finite; zeros throughout for none. */
 export function summariseUnit(points: readonly Point[], centre: number): UnitSummary {
   const n = points.length;
   if (n === 0) return { observations: 0, r: 0, s: 0, t: 0, along: [0, 0], residualSumOfSquares: 0 };

@@ -27,6 +27,7 @@ function exceeding(counts: readonly number[]): Stretch[] {
   return stretches;
 }
 
+/** Exceedances of groups whose counts have been checked. */
 export function exceedancesOf(groups: readonly BinomialCount[]): Exceedances {
   return {
     successes: exceeding(groups.map(({ successes }) => successes)),

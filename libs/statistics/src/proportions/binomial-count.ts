@@ -6,6 +6,7 @@ export interface BinomialCount {
   readonly trials: number;
 }
 
+/** Refuses counts that are not whole or negative, and more successes than trials. */
 export function requireBinomialCount({ successes, trials }: BinomialCount): void {
   requireCount('successes', successes);
   requireCount('trials', trials);

@@ -6,6 +6,7 @@ export interface Forecast {
   readonly occurred: boolean;
 }
 
+/** Refuses probabilities outside [0, 1]. */
 export function requireForecasts(forecasts: readonly Forecast[]): void {
   forecasts.forEach(({ probability }, i) => requireProbability(`probability of forecast ${i}`, probability));
 }

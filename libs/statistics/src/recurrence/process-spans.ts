@@ -51,6 +51,7 @@ export interface GroupedCounts {
   readonly counts: Numbers;
 }
 
+/** Refuses columns of unlike length, starts below 0, intervals without length, counts that are not whole or negative. */
 export function requireGroupedCounts({ starts, ends, counts }: GroupedCounts): void {
   requireNonNegativeValues('starts', starts);
   requireFiniteValues('ends', ends);

@@ -37,6 +37,7 @@ export interface OrderedSample {
   readonly lastAge: number;
 }
 
+/** Start of a span; 0 where none is given. */
 export const startOf = (sample: RecurrenceSample, span: number): number => sample.spanStarts?.[span] ?? 0;
 
 function orderEvents({ eventUnits, eventAges, eventSizes }: RecurrenceSample): OrderedEvents {

@@ -3,6 +3,7 @@ import { requireFinite } from '../distributions/checked-arguments.js';
 /** One observation: x in the caller's unit u, y in the caller's unit v. */
 export type Point = readonly [x: number, y: number];
 
+/** Refuses points with a number that is not finite. */
 export function requireFinitePoints(points: readonly Point[]): void {
   points.forEach(([x, y], index) => {
     requireFinite(`x of point ${index}`, x);

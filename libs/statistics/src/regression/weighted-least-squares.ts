@@ -9,6 +9,7 @@ export interface WeightedPoint {
   readonly weight: number;
 }
 
+/** Weights of the points; refuses one that is not positive and finite. */
 export function checkedWeights(observations: readonly WeightedPoint[]): readonly number[] {
   return observations.map(({ weight }, index) => {
     requirePositive(`weight of point ${index}`, weight);

@@ -11,7 +11,8 @@ import { requireReplacementCosts, type ReplacementCosts } from './replacement-co
  * @param costs  planned (positive) and failure cost
  * @param age  positive; from the end of the lives on it is the cost of running to failure
  * @returns cost per unit of age
- * @throws RangeError on an age or planned cost that is not positive, or a survival outside [0, 1]
+ * @throws RangeError on an age or planned cost that is not positive, a negative failure cost, or a life that
+ *   `ageReplacement` refuses
  * @source Barlow & Hunter (1960), Operations Research 8:90–100, policy I
  * @oracle Jardine & Tsang, Maintenance, Replacement and Reliability, ch. 2, problem 2, in the spec
  * @example ageReplacementCostRate({ survival: (t) => 1 - t / 10, density: () => 0.1, end: 10, typical: 5 }, { planned: 1, failure: 2 }, 10) // => 0.4

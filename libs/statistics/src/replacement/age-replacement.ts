@@ -67,7 +67,8 @@ function balanceAt(life: LifeDistribution, ratio: number, from: Node, age: numbe
  * @param costs  planned (positive) and failure cost
  * @returns the optimum; `runToFailure` when a failure costs no more or no finite age is cheaper; `notConverged` when the
  *   survival does not go to 0 (a life without a mean has no cost rate)
- * @throws RangeError on a survival that is not 1 at age 0 or leaves [0, 1], or costs out of range
+ * @throws RangeError on a survival that is not 1 at age 0 or leaves [0, 1], a typical age that is not positive or lies
+ *   beyond the end, a planned cost that is not positive, a negative failure cost
  * @complexity 400 integrals of survival, some 15 to 100 evaluations each
  * @source Barlow & Hunter (1960), Operations Research 8:90–100, policy I
  * @oracle Jardine & Tsang ch. 2 problem 2 and Ross's renewal example in the spec; Weibull against the closed form

@@ -25,6 +25,7 @@ export interface EconomicLife {
   readonly costs: readonly number[];
 }
 
+/** Refuses amounts that are not finite and a discount rate that is not positive. */
 export function requirePeriods(
   price: number,
   periods: readonly HoldingPeriod[],
@@ -69,8 +70,8 @@ export function costsOfHolding(
  * @param options  discount rate per period
  * @returns the number of periods with the lowest cost and the cost for every number; `insufficientData` without a period
  * @throws RangeError on a non-finite amount or a discount rate that is not positive
- * @source plain: textbook average annual cost (Jardine & Tsang, ch. 2); discounted: equivalent annual cost, Park, Contemporary
- *   Engineering Economics, ch. 14 (chapter from memory)
+ * @source plain: textbook average annual cost (Jardine & Tsang, ch. 2); discounted: equivalent annual cost, Park,
+ *   Contemporary Engineering Economics, ch. 14 (chapter from memory)
  * @oracle two published exercises and cases worked by hand in the spec
  * @example economicLife(6, [{ running: 1, resale: 3 }, { running: 4, resale: 2 }]) // => { kind: 'minimumInside', periods: 1, cost: 4, costs: [4, 4.5] }
  */

@@ -12,6 +12,7 @@ export interface LifeDistribution {
   readonly typical: number;
 }
 
+/** Refuses a typical age that is not positive or beyond the end, and a survival that is not 1 at age 0. */
 export function requireLifeDistribution(life: LifeDistribution): void {
   requirePositive('typical age', life.typical);
   if (!(life.end >= life.typical))

@@ -6,6 +6,7 @@ export interface ReplacementCosts {
   readonly failure: number;
 }
 
+/** Refuses a planned cost that is not positive and a failure cost that is negative or not finite. */
 export function requireReplacementCosts({ planned, failure }: ReplacementCosts): void {
   requirePositive('planned cost', planned);
   requireFinite('failure cost', failure);

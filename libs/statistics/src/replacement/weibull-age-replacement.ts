@@ -26,7 +26,7 @@ const BEYOND = 690;
  * @param life  scale and shape, both positive
  * @param costs  planned (positive) and failure cost
  * @returns the optimum; `runToFailure` when the shape is 1 or less (nothing wears), when a failure costs no more than a
- *   planned replacement, or when the optimum lies beyond any age that is ever reached
+ *   planned replacement, or when the optimum lies beyond any age that is ever reached; `notConverged`
  * @throws RangeError on a parameter or planned cost that is not positive, or a negative failure cost
  * @source Barlow & Hunter (1960), Operations Research 8:90–100, policy I; integral by the incomplete gamma function
  * @oracle test/oracles/statistics-regression/generate.R (numerical integration and root)

@@ -14,6 +14,7 @@ export interface NewsvendorLevel {
   readonly criticalRatio: number;
 }
 
+/** under / (under + over); refuses costs that are not positive. */
 export function criticalRatio({ over, under }: NewsvendorCosts): number {
   requirePositive('over', over);
   requirePositive('under', under);

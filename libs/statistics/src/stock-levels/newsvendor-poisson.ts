@@ -10,7 +10,8 @@ import { criticalRatio, type NewsvendorCosts, type NewsvendorLevel } from './new
  * @param mean  of the demand, 0 or more
  * @param level  whole number, 0 or more
  * @returns over · E(S − D)⁺ + under · E(D − S)⁺
- * @throws RangeError on a cost that is not positive, a negative mean or a level that is not whole
+ * @throws RangeError on a cost that is not positive, a mean that is negative or not finite, a level that is negative or
+ *   not whole
  * @source Snyder & Shen (2019), Fundamentals of Supply Chain Theory, 2nd ed., eq. 4.3
  * @oracle Snyder & Shen example 4.7 in the spec (generate.R)
  * @example newsvendorPoissonCost({ over: 1, under: 4 }, 0, 3) // => 3

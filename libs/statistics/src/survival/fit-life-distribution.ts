@@ -55,6 +55,7 @@ export interface ZeroLives {
 
 export type LifeFitOutcome = LifeFit | NoMaximum | ZeroLives | InsufficientData | NotConverged;
 
+/** Standard distribution of a family; the exponential one is that of Weibull with sigma 1. */
 export const standardFamilyOf = (family: LifeFamily): StandardFamily =>
   family === 'lognormal' ? standardNormal : smallestExtremeValue;
 
@@ -66,7 +67,8 @@ export const standardFamilyOf = (family: LifeFamily): StandardFamily =>
  * @param sample  lives as intervals; ages in the caller's unit
  * @returns the fit; `insufficientData` with fewer than 2 events (exponential: 1), an event being a life with a finite
  *   upper end; `zeroLives`; `noMaximum`, for instance when all events are equal and none survived them; `notConverged`
- * @throws RangeError on unlike lengths, numbers below 0, upper below lower, entry at or above the upper end
+ * @throws RangeError on unlike lengths, numbers below 0, a lower end that is not finite, upper below lower, entry at or
+ *   above the upper end
  * @complexity O(n) a step, about 10 steps; O(n) memory
  * @source Meeker & Escobar (1998), Statistical Methods for Reliability Data, ch. 7, 8, 11.6
  * @oracle test/oracles/statistics-survival/generate.R

@@ -49,7 +49,8 @@ export interface CurveOptions {
  * @param options  form of the limits (default logLog) and level (default 0.95)
  * @returns the curve; `insufficientData` for no units; `noEvents` when all are censored. All events at one age give
  *   one step; when the last unit at risk has an event, survival is 0 there, without standard error and limits
- * @throws RangeError on unlike lengths, numbers below 0 or not finite, an entry after its end, or an event at its entry
+ * @throws RangeError on unlike lengths, numbers below 0 or not finite, an event mark that is neither 0 nor 1, an entry
+ *   after its end, an event at its entry (but for age 0), or a level outside (0, 1)
  * @ties ages are tied only when they are the same number
  * @complexity O(n log n) time, O(n) memory
  * @source Kaplan & Meier (1958), JASA 53:457–481; Greenwood (1926); limits as in Kalbfleisch & Prentice (2002), 1.4

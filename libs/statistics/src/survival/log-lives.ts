@@ -38,6 +38,7 @@ function kindOf(lower: number, upper: number): number {
 const roughTime = (lower: number, upper: number, entryAge: number): number =>
   (upper === Infinity ? lower : (lower + upper) / 2) - entryAge;
 
+/** Logarithmic form of a sample that has been checked; rows of weight 0 and rows that say nothing are left out. */
 export function toLogLives(sample: LifeSample): LogLives {
   const size = sample.lower.length;
   const kinds = new Uint8Array(size);

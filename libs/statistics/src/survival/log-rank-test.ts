@@ -26,7 +26,7 @@ export type LogRankOutcome =
  * @param first  first group; at risk as in kaplanMeier
  * @param second  second group
  * @returns chi-square and p-value; `insufficientData` when a group is empty or neither has an event; `notComparable`
- *   when no event age has both groups at risk
+ *   when no event age has both groups at risk with a unit that goes on
  * @throws RangeError as kaplanMeier does
  * @ties events at one age are taken together
  * @complexity O(n log n) time, O(n) memory

@@ -33,14 +33,15 @@ export const standardErrorsUpTo = 300;
 /**
  * Nonparametric maximum likelihood of survival from exact, left-, right- and interval-censored lives (Turnbull). The
  * mass lies in the innermost intervals; it is found by self-consistency steps in turn with steps of the iterative convex
- * minorant algorithm, until the Kuhn–Tucker conditions hold. Standard errors by the observed information of the masses that are not 0; with
- * inspections common to all units these are Greenwood's.
+ * minorant algorithm, until the Kuhn–Tucker conditions hold. Standard errors by the observed information of the masses
+ * that are not 0; with inspections common to all units these are Greenwood's.
  *
  * @param sample  lives as intervals; late entry is not taken, since the estimate then need not exist
  * @param options  form of the limits (default logLog) and level (default 0.95)
  * @returns the curve; `insufficientData` for no units; without any event one interval that is open to the right;
  *   `notConverged` when the steps run out
- * @throws RangeError on unlike lengths, numbers below 0, upper below lower, or an entry age above 0
+ * @throws RangeError on unlike lengths, numbers below 0, upper below lower, an entry age above 0, or a level outside
+ *   (0, 1)
  * @complexity O(n log n), then O(n) a step for n distinct rows; O(n) memory
  * @source Turnbull (1976), JRSS B 38:290–295; Gentleman & Geyer (1994), Biometrika 81:618–623 for the conditions;
  *   Wellner & Zhan (1997), JASA 92:945–959 for the search

@@ -33,7 +33,7 @@ export type WeibayesOutcome =
  * @param level  default 0.95; two-sided with events, one-sided without
  * @returns the estimate with limits; `lowerLimitOnly` without events; `insufficientData` when no unit was observed for
  *   any time
- * @throws RangeError as kaplanMeier does, or on a shape that is not positive
+ * @throws RangeError as kaplanMeier does (the level included), or on a shape that is not positive
  * @complexity O(n)
  * @source Nelson (1985), J. Quality Technology 17:140–146
  * @oracle worked by hand in the spec; genfan with shape 1 against test/oracles/statistics-survival/generate.R

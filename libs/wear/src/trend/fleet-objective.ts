@@ -6,7 +6,7 @@ import type { WearModel } from './wear-model.js';
 import { knownPrior } from './wear-model.js';
 import { fineForFitting, wearPosterior } from './wear-posterior.js';
 
-/** Parameters a fleet is fitted in: mean start (in the unit given), log of its spread, mean and log spread of log rate, log scale. */
+/** Parameters a fleet is fitted in: mean start (in the unit), log of its spread, mean and log spread of log rate, log scale. */
 export const toParameters = ({ start, logRate, scale }: WearModel, unit: number): number[] => [
   start.mean / unit,
   Math.log(start.sd),

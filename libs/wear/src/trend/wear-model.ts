@@ -62,7 +62,8 @@ const greatestDoubt = 1.2;
 
 /**
  * Prior of a part where the model was learned: its means, the spread of rates and the scale are only known as well as
- * the fleet showed them. Doubt of the means adds to the spreads; for the other two stand four variants (third-degree cubature in two dimensions).
+ * the fleet showed them. Doubt of the means adds to the spreads; for the other two stand four variants (third-degree
+ * cubature in two dimensions).
  */
 export function fleetPrior(model: WearModel): WearPrior {
   const { learned, logRate, scale } = model;

@@ -193,10 +193,10 @@ export function wearOutlook(question: WearQuestion): WearOutlookOutcome {
  * (judgement).
  *
  * The interval is for the distance at which this part will really reach the limit: doubt of level, rate and instrument and
- * the unevenness to come. Found by simulation for nominal 90 % (gamma wear, lognormal rates; about 1 % doubt each): fleets of
- * 25 with 4 to 8 readings a part 91-92 %, of 25 with 1 to 4 readings 93 %, of 10 with 4 to 8 readings 91-92 %, of 8 with 2 to
- * 5 readings 88-90 %; no fleet and 8 readings of its own 92 %; no fleet and 3 or 4 readings 89 % of the two in five that are
- * answered at all, nearly all misses beyond the upper end.
+ * the unevenness to come. Found by simulation for nominal 90 % (gamma wear, lognormal rates; about 1 % doubt each):
+ * fleets of 25 with 4 to 8 readings a part 91-92 %, of 25 with 1 to 4 readings 93 %, of 10 with 4 to 8 readings
+ * 91-92 %, of 8 with 2 to 5 readings 88-90 %; no fleet and 8 readings of its own 92 %; no fleet and 3 or 4 readings
+ * 89 % of the two in five that are answered at all, nearly all misses beyond the upper end.
  *
  * `distanceToLimit.lower` is a bound even where the true figure lies beyond `farthestKm`.
  *
