@@ -1,6 +1,13 @@
 import { createHash } from 'node:crypto';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
-import { AppModule, createApi, openPorts, writeKeyPrefix } from '@endfloat/api';
+import {
+  AppModule,
+  createApi,
+  openPorts,
+  writeKeyPrefix,
+  type ApiSettings,
+  type TokenIssuer,
+} from '@endfloat/api';
 import { SystemClock, UuidSource } from '@endfloat/persistence';
 import {
   Clock,
@@ -92,16 +99,30 @@ export const usualShopSettings: ShopSettings = {
 
 /** The real interface over a real database of its own, with every answer checked against the document. */
 export async function startTestApi(
-  options: { readonly clock?: StandingClock; readonly webhookLoopback?: boolean } = {},
+  options: {
+    readonly clock?: StandingClock;
+    readonly webhookLoopback?: boolean;
+    readonly tokenIssuers?: readonly TokenIssuer[];
+    readonly settings?: Partial<ApiSettings>;
+  } = {},
 ): Promise<TestApi> {
   const database = await createTestDatabase();
   const clock = options.clock ?? new SystemClock();
   const ids = new UuidSource();
   const ports = openPorts(
     { url: database.apiUrl, size: 8, waitMs: 2000 },
-    { clock, ids, sealingSecret: testSealingSecret, webhookLoopback: options.webhookLoopback ?? false },
+    {
+      clock,
+      ids,
+      sealingSecret: testSealingSecret,
+      webhookLoopback: options.webhookLoopback ?? false,
+      tokenIssuers: options.tokenIssuers ?? [],
+    },
   );
-  const app = await createApi({ settings: testSettings, module: AppModule.register(ports.providers) });
+  const app = await createApi({
+    settings: { ...testSettings, ...options.settings },
+    module: AppModule.register(ports.providers),
+  });
   const checker = await documentOf(app);
   const parts = { app, work: ports.work, clock, ids };
   return {

@@ -1,9 +1,10 @@
 import 'reflect-metadata';
-import { Module, VersioningType, type DynamicModule } from '@nestjs/common';
+import { Module, VersioningType, type DynamicModule, type InjectionToken } from '@nestjs/common';
 import { ModulesContainer, NestFactory } from '@nestjs/core';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import type { Logger } from 'pino';
 import { AnswerOnceUseCase } from '@endfloat/workshop';
+import { BearerTokens, NoBearerTokens } from './http/access/bearer-tokens.port.js';
 import { CredentialLookup } from './http/access/credential-lookup.port.js';
 import { RateLimits } from './http/access/rate-limits.js';
 import { AnswerInterceptor } from './http/answers/answer.interceptor.js';
@@ -65,7 +66,10 @@ export async function createApi({
   logRequests(fastify);
   admitRequests(fastify, {
     limits: new RateLimits(settings.rateLimits),
-    lookup: app.get(CredentialLookup, { strict: false }),
+    credentials: {
+      keys: app.get(CredentialLookup, { strict: false }),
+      tokens: isProvided(app, BearerTokens) ? app.get(BearerTokens, { strict: false }) : new NoBearerTokens(),
+    },
     drain,
     withoutQuery: new Set(
       routes
@@ -84,8 +88,11 @@ export async function createApi({
 
 /** Around all others, since it keeps what they made; absent in an interface without a database. */
 function answeringOnce(app: NestFastifyApplication): AnswerOnceInterceptor[] {
-  const modules = [...app.get(ModulesContainer).values()];
-  return modules.some((module) => module.providers.has(AnswerOnceUseCase))
+  return isProvided(app, AnswerOnceUseCase)
     ? [new AnswerOnceInterceptor(app.get(AnswerOnceUseCase, { strict: false }))]
     : [];
+}
+
+function isProvided(app: NestFastifyApplication, part: InjectionToken): boolean {
+  return [...app.get(ModulesContainer).values()].some((module) => module.providers.has(part));
 }

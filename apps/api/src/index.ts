@@ -1,6 +1,8 @@
 export { AppModule } from './app.module.js';
 export { createApi, type ApiParts } from './create-api.js';
 export { CredentialLookup, type StoredCredential } from './http/access/credential-lookup.port.js';
+export { readTokenIssuers } from './http/access/read-token-issuers.js';
+export type { TokenIssuer } from './http/access/token-issuer.js';
 export { createLogger } from './http/operation/logger.js';
 export { ReadinessProbe } from './http/operation/readiness-probe.port.js';
 export { usualApiSettings, type ApiSettings } from './http/settings.js';

@@ -18,12 +18,16 @@ import {
   Computing,
   Fingerprint,
   IdentifyCallerUseCase,
+  IdentifyPersonUseCase,
   IdSource,
   Sealer,
   SharedTransaction,
   UnitOfWork,
   WebhookTerms,
 } from '@endfloat/workshop';
+import { BearerTokens, NoBearerTokens } from './http/access/bearer-tokens.port.js';
+import { IssuerTokens } from './http/access/issuer-tokens.js';
+import type { TokenIssuer } from './http/access/token-issuer.js';
 import { CredentialLookup, type StoredCredential } from './http/access/credential-lookup.port.js';
 import { openComputePool } from './computing/open-compute-pool.js';
 import { readKeyPrefix } from './http/access/key-prefix.js';
@@ -69,6 +73,8 @@ export interface GivenParts {
   readonly sealingSecret?: string;
   /** Webhooks may go to this machine, for trials. */
   readonly webhookLoopback?: boolean;
+  /** Whose tokens are believed; nobody's unless told. */
+  readonly tokenIssuers?: readonly TokenIssuer[];
 }
 
 /** Binds every port to its adapter on one database. `clock` and `ids` may be replaced, the database never is. */
@@ -100,6 +106,7 @@ export function openPorts(database: DatabasePoolSettings, given: GivenParts = {}
         provide: CredentialLookup,
         useValue: new ShopCredentialLookup(new IdentifyCallerUseCase(work, clock)),
       },
+      { provide: BearerTokens, useValue: bearerTokens(given.tokenIssuers ?? [], work, clock) },
       { provide: ReadinessProbe, useValue: new DatabaseReadiness(() => sqlReadiness(pool)) },
     ],
     close: async () => {
@@ -107,4 +114,10 @@ export function openPorts(database: DatabasePoolSettings, given: GivenParts = {}
       await connections.close();
     },
   };
+}
+
+function bearerTokens(issuers: readonly TokenIssuer[], work: UnitOfWork, clock: Clock): BearerTokens {
+  if (issuers.length === 0) return new NoBearerTokens();
+  const identify = new IdentifyPersonUseCase(work);
+  return new IssuerTokens(issuers, clock, (claimed) => identify.execute(claimed));
 }

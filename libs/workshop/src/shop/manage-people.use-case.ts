@@ -163,35 +163,3 @@ export class RevokeApiKeyUseCase {
     });
   }
 }
-
-/** Who a key speaks for, if it may speak at all: not revoked, not expired, its user still active. */
-export class IdentifyCallerUseCase {
-  constructor(
-    private readonly work: UnitOfWork,
-    private readonly clock: Clock,
-  ) {}
-
-  async execute(
-    shopId: string,
-    keyId: string,
-  ): Promise<{ readonly secretHash: string; readonly caller: Caller } | undefined> {
-    const now = this.clock.now();
-    return this.work.read(shopId, async (tx) => {
-      const key = await tx.apiKeys.find(keyId);
-      if (key === undefined || key.revokedAt !== null || (key.expiresAt !== null && key.expiresAt <= now))
-        return undefined;
-      const user = (await tx.users.find(key.userId))?.content;
-      if (!user?.active) return undefined;
-      const roles = key.roles.filter((role) => user.roles.includes(role));
-      return {
-        secretHash: key.secretHash,
-        caller: {
-          shopId,
-          userId: key.userId,
-          roles,
-          ...(user.customerId === null ? {} : { customerId: user.customerId }),
-        },
-      };
-    });
-  }
-}

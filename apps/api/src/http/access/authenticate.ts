@@ -1,23 +1,35 @@
 import { createHash, timingSafeEqual } from 'node:crypto';
 import type { Caller } from '@endfloat/workshop';
 import { HttpProblem } from '../problems/http-problem.js';
+import type { BearerTokens } from './bearer-tokens.port.js';
 import type { CredentialLookup } from './credential-lookup.port.js';
 
-const bearer = /^Bearer ([A-Za-z0-9_-]{4,64})\.([A-Za-z0-9_-]{32,128})$/i;
+const bearerKey = /^Bearer ([A-Za-z0-9_-]{4,64})\.([A-Za-z0-9_-]{32,128})$/i;
+const bearerToken = /^Bearer ([A-Za-z0-9_-]+\.[A-Za-z0-9_-]+\.[A-Za-z0-9_-]*)$/i;
+const longestHeader = 8 * 1024;
+
+/** What says whom a credential speaks for. */
+export interface Credentials {
+  /** where keys are stored */
+  readonly keys: CredentialLookup;
+  /** tokens of other issuers */
+  readonly tokens: BearerTokens;
+}
+
 /** Compared against when no key has the prefix, so that both cases take the same steps. */
 const nobody = createHash('sha256').update('no such key').digest();
 
 /**
- * Who holds the key in `Authorization: Bearer <prefix>.<secret>`.
+ * Who holds the key in `Authorization: Bearer <prefix>.<secret>`, or whom the token in `Authorization: Bearer
+ * <header>.<claims>.<signature>` speaks for.
  *
  * @param header  value of the Authorization header
- * @param lookup  where keys are stored
  * @param now  milliseconds since 1970
  * @throws HttpProblem `missing-credential` without a header, `invalid-token` for every other reason alike
  */
 export async function authenticate(
   header: string | undefined,
-  lookup: CredentialLookup,
+  { keys, tokens }: Credentials,
   now: number,
 ): Promise<Caller> {
   if (header === undefined) {
@@ -25,9 +37,15 @@ export async function authenticate(
       headers: { 'www-authenticate': 'Bearer realm="endfloat"' },
     });
   }
-  const [, prefix, secret] = bearer.exec(header) ?? [];
+  const [, token] = header.length > longestHeader ? [] : (bearerToken.exec(header) ?? []);
+  if (token !== undefined) {
+    const caller = await tokens.identify(token);
+    if (caller === undefined) throw invalidToken();
+    return caller;
+  }
+  const [, prefix, secret] = bearerKey.exec(header) ?? [];
   if (prefix === undefined || secret === undefined) throw invalidToken();
-  const stored = await lookup.find(prefix);
+  const stored = await keys.find(prefix);
   const given = createHash('sha256').update(secret).digest();
   const expected = stored?.secretHash.byteLength === given.length ? stored.secretHash : nobody;
   const isSame = timingSafeEqual(given, expected);

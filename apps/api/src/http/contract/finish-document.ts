@@ -70,7 +70,7 @@ const keyScheme: OpenAPIV3_1.SecuritySchemeObject = {
   type: 'http',
   scheme: 'bearer',
   description:
-    'A key of the shop, `<prefix>.<secret>`, sent as `Authorization: Bearer` (RFC 6750); never in an address.',
+    'A key of the shop, `<prefix>.<secret>`, or an access token of an issuer that the operator has set (RFC 9068), sent as `Authorization: Bearer` (RFC 6750); never in an address.',
 };
 
 /** The components of one kind that something refers to. */

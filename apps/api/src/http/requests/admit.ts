@@ -1,7 +1,6 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
-import { authenticate } from '../access/authenticate.js';
+import { authenticate, type Credentials } from '../access/authenticate.js';
 import { checkRole } from '../access/check-role.js';
-import type { CredentialLookup } from '../access/credential-lookup.port.js';
 import type { RateLimits } from '../access/rate-limits.js';
 import type { Drain } from '../operation/drain.js';
 import { HttpProblem } from '../problems/http-problem.js';
@@ -23,7 +22,7 @@ const sendable = 'Authorization, Content-Type, Idempotency-Key, If-Match, If-Non
 
 export interface Gate {
   readonly limits: RateLimits;
-  readonly lookup: CredentialLookup;
+  readonly credentials: Credentials;
   readonly drain: Drain;
   /** Method and path of every route that takes no query. */
   readonly withoutQuery: ReadonlySet<string>;
@@ -98,7 +97,7 @@ function answerUnrouted(request: FastifyRequest, reply: FastifyReply, routes: Ro
 async function admitCaller(request: FastifyRequest, reply: FastifyReply, gate: Gate): Promise<void> {
   const access = request.routeOptions.config.rules?.access;
   if (access === 'public') return;
-  const caller = await authenticate(request.headers.authorization, gate.lookup, Date.now()).catch(
+  const caller = await authenticate(request.headers.authorization, gate.credentials, Date.now()).catch(
     (error: unknown) => {
       if (error instanceof HttpProblem && error.type === 'invalid-token')
         gate.limits.countWrongCredential(request);
