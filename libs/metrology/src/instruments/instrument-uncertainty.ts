@@ -1,4 +1,5 @@
 import { canonicalStep } from '../quantities/canonical-number.js';
+import { maximumComputedDigits, parseDecimalText } from '../quantities/parse-decimal-text.js';
 import type { Quantity } from '../quantities/quantity.js';
 import type { QuantityKind } from '../quantities/quantity-kind.js';
 import type { DegreesOfFreedom, InstrumentErrorModel } from './instrument.js';
@@ -54,7 +55,8 @@ export function instrumentUncertainty(
         kind,
       );
     case 'expandedUncertainty': {
-      if (!(model.coverageFactor > 0)) throw new RangeError('a coverage factor is positive');
+      if (!(model.coverageFactor > 0 && Number.isFinite(model.coverageFactor)))
+        throw new RangeError('a coverage factor is positive and finite');
       const step = canonicalStep(model.expanded, kind);
       if (step.kind !== 'step') return { kind: 'unknown', why: step.kind };
       return {
@@ -87,7 +89,11 @@ function rectangular(terms: readonly ErrorTerm[], kind: QuantityKind): Instrumen
   };
 }
 
-const perCent = (text: string): number => requireNotNegative(Number(text), 'percentage') / 100;
+function perCent(text: string): number {
+  const parsed = parseDecimalText(text, maximumComputedDigits);
+  if (parsed.kind !== 'decimal') throw new RangeError(`not a decimal number: ${text.slice(0, 64)}`);
+  return requireNotNegative(Number(parsed.text), 'percentage') / 100;
+}
 
 function requireNotNegative(value: number, name: string): number {
   if (!(value >= 0) || !Number.isFinite(value)) throw new RangeError(`${name} is a number not below zero`);

@@ -88,7 +88,14 @@ describe('uncertainty of an instrument', () => {
       coverageFactor: 0,
       degreesOfFreedom: 5,
     } as const;
-    expect(() => instrumentUncertainty(certificate, reading, 'vacuum')).toThrow(RangeError);
+    for (const coverageFactor of [0, Infinity, Number.NaN])
+      expect(() => instrumentUncertainty({ ...certificate, coverageFactor }, reading, 'vacuum')).toThrow(
+        RangeError,
+      );
+    for (const accuracyClass of ['', '1,6', '0x1'])
+      expect(() =>
+        instrumentUncertainty({ kind: 'accuracyClassOfSpan', accuracyClass, span }, reading, 'vacuum'),
+      ).toThrow(RangeError);
   });
 });
 

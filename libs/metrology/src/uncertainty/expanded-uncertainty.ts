@@ -20,10 +20,10 @@ export interface ExpandedUncertainty {
  * integer (at least 1), which is never too small.
  *
  * @param standardUncertainty  combined standard uncertainty, positive
- * @param effectiveDegreesOfFreedom  from the budget
+ * @param effectiveDegreesOfFreedom  from the budget, above 0
  * @param coverage  a factor above zero, or a level between 0 and 1 (0.95 for 95 %)
  * @returns U in the unit of u, and k
- * @throws RangeError outside these ranges
+ * @throws RangeError outside these ranges; degrees of freedom are looked at for a level only
  * @source JCGM 100:2008, 6.2, G.3 and G.4.1
  * @oracle libs/metrology/src/published-cases (GUM annex H.1)
  * @example expandedUncertainty(0.02, 'infinite', { kind: 'factor', factor: 2 }).expanded // => 0.04
@@ -51,6 +51,8 @@ export function expandedUncertainty(
     const coverageFactor = normalQuantile(probability);
     return { expanded: coverageFactor * standardUncertainty, coverageFactor, degreesOfFreedom: 'infinite' };
   }
+  if (!(effectiveDegreesOfFreedom > 0 && Number.isFinite(effectiveDegreesOfFreedom)))
+    throw new RangeError("degrees of freedom are positive, or 'infinite'");
   const degreesOfFreedom = Math.max(1, Math.floor(effectiveDegreesOfFreedom));
   const coverageFactor = studentTQuantile(probability, degreesOfFreedom);
   return { expanded: coverageFactor * standardUncertainty, coverageFactor, degreesOfFreedom };

@@ -238,5 +238,6 @@ describe('expanding', () => {
     expect(() => expandedUncertainty(1, 5, { kind: 'level', level: 1 })).toThrow(RangeError);
     expect(() => expandedUncertainty(0, 5, { kind: 'factor', factor: 2 })).toThrow(RangeError);
     expect(() => expandedUncertainty(1, 5, { kind: 'factor', factor: 0 })).toThrow(RangeError);
+    expect(() => expandedUncertainty(1, 0, { kind: 'level', level: 0.95 })).toThrow(RangeError);
   });
 });

@@ -91,7 +91,8 @@ export interface LivesOptions {
  *
  * @param lives    answers of partLife on one scale
  * @param options  grain of the scale, level, shares
- * @returns each estimate with its own reason where there is none; a distribution needs two lives that have ended
+ * @returns each estimate with its own reason where there is none; a distribution needs two lives that have ended and
+ *   are not met by one and the same life; `noEvents` for the curve where all last still
  * @throws RangeError on a grain that is not positive, a share or level outside (0, 1)
  * @source Kaplan & Meier (1958), JASA 53; Turnbull (1976), JRSS B 38; Meeker & Escobar (1998), ch. 7, 8, 11
  * @oracle heat exchanger tubes and generator fans published in Meeker & Escobar (1998) and Nelson (1982), in the spec
@@ -101,6 +102,9 @@ export function componentLives(lives: readonly PartLife[], options: LivesOptions
   const { grain = 1, level = 0.95, shares = [0.1, 0.5] } = options;
   if (!(grain > 0 && Number.isFinite(grain)))
     throw new RangeError(`the grain must be positive and finite, got ${grain}`);
+  const outside = shares.find((share) => !(share > 0 && share < 1));
+  if (outside !== undefined)
+    throw new RangeError(`a share must lie strictly between 0 and 1, got ${outside}`);
   const known = knownLives(lives);
   const ends = known.flatMap(({ lower, upper }) => [lower, upper]).filter(Number.isFinite);
   const greatestAge = ends.reduce((most, each) => Math.max(most, each), 0);

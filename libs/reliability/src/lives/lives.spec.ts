@@ -163,6 +163,7 @@ describe('lives of a kind of part', () => {
     const mixed = componentLives([life(2, 5), life(7, 7, 3), life(9, Infinity)]);
     expect([mixed.curve.kind, mixed.weibull.kind]).toEqual(['intervalsWithLateEntry', 'estimated']);
     expect(() => componentLives([], { grain: 0 })).toThrow(RangeError);
+    expect(() => componentLives([], { shares: [0.1, 1] })).toThrow(RangeError);
   });
 
   it('of 0, two replacements on one day, are taken as lives of at most the grain of the scale', () => {

@@ -28,7 +28,7 @@ export type RecurrenceComparison =
  * @param second  of the second
  * @param level   two-sided, of the limits along the curve; default 0.95
  * @returns the test with the whole curve of differences (first less second), or why there is none
- * @throws RangeError as fleetRecurrence does
+ * @throws RangeError as fleetRecurrence does; where a group is too small only on a level outside (0, 1)
  * @source Doganaksoy & Nelson (1998), Lifetime Data Analysis 4:51-63; Nelson (2003), Recurrent Events Data Analysis, ch. 6
  * @oracle worked by hand in the spec
  * @example compareRecurrences([], []) // => { kind: 'insufficientData', needed: 2, got: 0 }
@@ -38,6 +38,8 @@ export function compareRecurrences(
   second: readonly UnitHistory[],
   level = 0.95,
 ): RecurrenceComparison {
+  if (!(level > 0 && level < 1))
+    throw new RangeError(`level must lie strictly between 0 and 1, got ${level}`);
   const got = Math.min(
     ...[first, second].map((group) => group.filter(({ spans }) => spans.length > 0).length),
   );

@@ -53,6 +53,7 @@ describe('two groups of vehicles', () => {
     });
     const calm = [watched(10), watched(10)];
     expect(compareRecurrences(calm, calm)).toEqual({ kind: 'notComparable' });
+    expect(() => compareRecurrences([], [], 1)).toThrow(RangeError);
     const alike = [watched(10, 3), watched(10, 3)];
     expect(compareRecurrences(alike, calm)).toEqual({ kind: 'noSpread', difference: 1 });
   });

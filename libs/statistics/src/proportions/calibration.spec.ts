@@ -72,6 +72,7 @@ describe('reliabilityTable', () => {
     expect(table.rows.map(({ forecasts }) => forecasts)).toEqual([0, 1, 0, 0, 0, 0, 0, 0, 0, 1]);
     expect(() => reliabilityTable([], { borders: [0.5, 0.5] })).toThrow(RangeError);
     expect(() => reliabilityTable([], { borders: [1] })).toThrow(RangeError);
+    expect(() => reliabilityTable([], { confidence: 1 })).toThrow(RangeError);
   });
 
   it('adds up to the Brier score when each class states one probability', () => {

@@ -1,4 +1,5 @@
 import { insufficientData, type InsufficientData } from '../descriptive/outcomes.js';
+import { requireLevel } from '../inference/confidence-level.js';
 import type { Interval } from '../inference/interval.js';
 import { requireForecasts, type Forecast } from './forecast.js';
 import { wilsonInterval } from './wilson-interval.js';
@@ -81,6 +82,7 @@ export function reliabilityTable(
 ): ReliabilityTable | InsufficientData {
   const { borders = TENTHS, confidence = 0.95 } = options;
   requireForecasts(forecasts);
+  requireLevel('confidence', confidence);
   const edges = [0, ...borders, 1];
   if (!edges.every((edge, i) => i === 0 || edge > edges[i - 1]!)) {
     throw new RangeError('class borders must ascend strictly between 0 and 1');

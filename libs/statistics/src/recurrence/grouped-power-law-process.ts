@@ -30,7 +30,8 @@ export type GroupedPowerLawOutcome =
  * @param grouped  intervals with counts, any order; intervals without events count
  * @param level  two-sided, default 0.95
  * @returns the fit; `insufficientData` with no event, or with fewer than two different intervals, which fix no shape;
- *   `noMaximum` where all events lie in the last or all in the first intervals; `notConverged`
+ *   `noMaximum` where all events lie in the last intervals or all in those that start at 0; `notConverged`, also where
+ *   the best shape would lie below 0
  * @throws RangeError on unlike lengths, a start below 0, an interval that does not end after its start, counts not whole
  *   or below 0, a level outside (0, 1)
  * @complexity O(n) a step

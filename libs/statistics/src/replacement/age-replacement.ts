@@ -66,7 +66,8 @@ function balanceAt(life: LifeDistribution, ratio: number, from: Node, age: numbe
  * @param life  survival, density, end and a typical age
  * @param costs  planned (positive) and failure cost
  * @returns the optimum; `runToFailure` when a failure costs no more or no finite age is cheaper; `notConverged` when the
- *   survival does not go to 0 (a life without a mean has no cost rate)
+ *   survival is not below 1e-13 after 200 doublings of the typical age. A life without a mean has no cost rate; where
+ *   its survival falls that far all the same, it counts as ended there
  * @throws RangeError on a survival that is not 1 at age 0 or leaves [0, 1], a typical age that is not positive or lies
  *   beyond the end, a planned cost that is not positive, a negative failure cost
  * @complexity 400 integrals of survival, some 15 to 100 evaluations each
