@@ -43,7 +43,7 @@ const perObjects: Readonly<Record<number, number>> = {
  * Crossed gauge study by averages and ranges: the sheet that is filled in by hand.
  *
  * @param measurements  balanced: 2 or 3 trials, 2 or 3 appraisers, 2 to 10 objects; any order
- * @param tolerance     width of the tolerance in the unit of the values, or null
+ * @param tolerance     width of the tolerance in the unit of the values, or null (default)
  * @returns `estimated`, zeros throughout where all values are equal; `insufficientData` (also where the constants are
  *   not tabulated for so many) or `notBalanced`
  * @throws RangeError on a non-finite value or a tolerance that is not positive

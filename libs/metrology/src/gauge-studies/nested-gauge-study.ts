@@ -23,7 +23,7 @@ export interface NestedGaugeStudy {
  *
  * @param measurements  balanced: the same number of objects for each of at least two appraisers, at least two values of
  *   each object, any order; an object belongs to the appraiser it is listed with
- * @param tolerance     width of the tolerance in the unit of the values, or null
+ * @param tolerance     width of the tolerance in the unit of the values, or null (default)
  * @returns `estimated` (zeros throughout where all values are equal), `insufficientData`, or `notBalanced` (with an
  *   empty `object` where an appraiser has another number of objects than the first)
  * @throws RangeError on a non-finite value or a tolerance that is not positive

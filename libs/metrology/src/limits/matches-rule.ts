@@ -35,7 +35,13 @@ export function matchesRule(rule: ApplicabilityRule, value: ContextValue): RuleM
   }
 }
 
-/** Tells a quantity from the other sorts of context value. */
+/**
+ * Tells a quantity from the other sorts of context value.
+ *
+ * @param value  a context value; undefined is none
+ * @returns true for an object with a unit; whether the unit is known is not looked at
+ * @source definition of `ContextValue`
+ */
 export function isQuantity(value: ContextValue | undefined): value is Quantity {
   return typeof value === 'object' && 'unit' in value;
 }

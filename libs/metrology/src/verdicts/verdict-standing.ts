@@ -65,7 +65,7 @@ export function checkStanding(
  *
  * @param limit    the limit
  * @param reason   stable code
- * @param details  keys or ids that are missing or in the way
+ * @param details  keys or ids that are missing or in the way; none when left out
  * @returns a `notJudged` verdict
  * @source none needed
  */

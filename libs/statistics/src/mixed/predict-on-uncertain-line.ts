@@ -16,8 +16,8 @@ export interface UncertainLinePrediction {
  *
  * @param line  level, slope and covariance
  * @param x  finite, in u
- * @param confidence  two-sided level, strictly between 0 and 1
- * @param extraVariance  added to the variance of the height, 0 or more, in v²
+ * @param confidence  two-sided level, strictly between 0 and 1; default 0.95
+ * @param extraVariance  added to the variance of the height, 0 or more, in v²; default 0
  * @returns height, standard error (extra variance included) and interval, in v
  * @throws RangeError on a non-finite x, a negative extra variance or a level outside (0, 1)
  * @source normal theory

@@ -21,7 +21,7 @@ export interface BetaPosterior extends BetaParameters {
  *
  * @param prior  alpha, beta, both positive
  * @param count  successes out of trials of the group; no trial leaves the prior as it is
- * @param confidence  probability inside the interval, strictly between 0 and 1
+ * @param confidence  probability inside the interval, strictly between 0 and 1; default 0.95
  * @returns Beta(alpha + successes, beta + failures), its mean and equal-tailed interval
  * @throws RangeError on a parameter that is not positive, contradictory counts, or a level outside (0, 1)
  * @source Gelman et al. (2013), Bayesian Data Analysis, 3rd ed., sec. 2.4 and 5.1

@@ -8,7 +8,8 @@ import type { ProportionIntervalOutcome } from './proportion-interval.js';
  * Clopper–Pearson ("exact") interval for a proportion: never covers less than its level, usually more.
  *
  * @param count  successes out of trials
- * @param confidence  two-sided level, strictly between 0 and 1; half of the rest on each side, also at 0 and n successes
+ * @param confidence  two-sided level, strictly between 0 and 1 (default 0.95); half of the rest on each side, also at 0 and n
+ *   successes
  * @returns limits within [0, 1], 0 without a success and 1 without a failure; `insufficientData` without a trial
  * @throws RangeError on counts that are not whole, negative or contradictory, or a level outside (0, 1)
  * @source Clopper & Pearson (1934), Biometrika 26:404–413; beta form Brown, Cai & DasGupta (2001), Stat. Sci. 16:101–133

@@ -9,7 +9,7 @@ import type { ProportionIntervalOutcome } from './proportion-interval.js';
  * For a single trial, where both rules apply, the first one holds.
  *
  * @param count  successes out of trials
- * @param confidence  two-sided level 1 − α, strictly between 0 and 1
+ * @param confidence  two-sided level 1 − α, strictly between 0 and 1; default 0.95
  * @returns limits within [0, 1]; `insufficientData` without a trial
  * @throws RangeError on counts that are not whole, negative or contradictory, or a level outside (0, 1)
  * @source Brown, Cai & DasGupta (2001), Statistical Science 16:101–133, sec. 4.1.2 and table A.1

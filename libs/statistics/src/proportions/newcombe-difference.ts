@@ -16,7 +16,7 @@ export interface ProportionDifference extends Interval {
  *
  * @param first  successes out of trials
  * @param second  successes out of trials, of other units than the first
- * @param confidence  two-sided level, strictly between 0 and 1
+ * @param confidence  two-sided level, strictly between 0 and 1; default 0.95
  * @returns first − second with limits within [−1, 1]; `insufficientData` when either has no trial
  * @throws RangeError on counts that are not whole, negative or contradictory, or a level outside (0, 1)
  * @source Newcombe (1998), Stat. Med. 17:873–890, method 10

@@ -9,7 +9,7 @@ import type { ProportionIntervalOutcome } from './proportion-interval.js';
  * level does not refuse. Covers its level on average over proportions, a little less for some.
  *
  * @param count  successes out of trials
- * @param confidence  two-sided level, strictly between 0 and 1
+ * @param confidence  two-sided level, strictly between 0 and 1; default 0.95
  * @returns limits within [0, 1], exactly 0 without a success and exactly 1 without a failure; `insufficientData` without
  *   a trial
  * @throws RangeError on counts that are not whole, negative or contradictory, or a level outside (0, 1)

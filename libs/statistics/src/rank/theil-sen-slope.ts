@@ -63,7 +63,7 @@ function soughtRanks(
  * null instead of being cut off at the extreme slopes.
  *
  * @param points  pairs (x in u, y in v), any order, finite
- * @param confidence  two-sided level, strictly between 0 and 1
+ * @param confidence  two-sided level, strictly between 0 and 1; default 0.95
  * @returns slope, intercept and interval; `insufficientData` with fewer than two points or one distinct x
  * @throws RangeError on a non-finite number, a level outside (0, 1) or a slope too steep for double precision
  * @ties pairs with equal x are skipped; ties enter Var(S)

@@ -7,7 +7,7 @@ import { checkedWeights, type WeightedPoint } from './weighted-least-squares.js'
  * For quantities that are 0 at the start by their nature; a wrong choice biases the slope and hides it.
  *
  * @param observations  points with positive weights (1 each for the unweighted fit), any order
- * @param scatter  'estimated' (n − 1 degrees of freedom) or 'known' (weight = 1 / variance)
+ * @param scatter  'estimated' (default; n − 1 degrees of freedom) or 'known' (weight = 1 / variance)
  * @returns the line; `exactlyDetermined` for one point under estimated scatter; `insufficientData` with no point or when
  *   every x is 0. R² is taken about 0, not about the mean, and is not comparable with that of a line with an intercept.
  * @throws RangeError on a non-finite number, a weight that is not positive, or squares out of double precision

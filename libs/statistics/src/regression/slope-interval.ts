@@ -13,7 +13,7 @@ export interface SlopeInterval extends Interval {
  * Interval for the slope of a fitted line and the test of a slope of 0.
  *
  * @param fit  a line with an estimated or known scatter
- * @param confidence  two-sided level, strictly between 0 and 1
+ * @param confidence  two-sided level, strictly between 0 and 1; default 0.95
  * @returns limits in v per u and the two-sided p-value (t, or normal for a known scatter)
  * @throws RangeError on a level outside (0, 1)
  * @source Draper & Smith (1998), Applied Regression Analysis, 3rd ed., sec. 1.4

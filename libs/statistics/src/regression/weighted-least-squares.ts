@@ -26,7 +26,7 @@ export function checkedWeights(observations: readonly WeightedPoint[]): readonly
  * normal quantiles apply, and two points are enough for intervals.
  *
  * @param observations  points with positive weights, any order
- * @param scatter  'estimated' or 'known'
+ * @param scatter  'estimated' (default) or 'known'
  * @returns the line; `exactlyDetermined` for two points under estimated scatter; `insufficientData` with fewer than two
  *   points or a single distinct x
  * @throws RangeError on a non-finite number, a weight that is not positive, or squares out of double precision

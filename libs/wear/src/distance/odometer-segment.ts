@@ -35,7 +35,7 @@ export interface OdometerReading {
   readonly reliable?: boolean | undefined;
 }
 
-/** Distance and operating hours are counted by different displays. */
+/** Whether a display counts operating hours; distance and hours are counted by different displays. */
 export const isHourMeter = (unit: OdometerUnit): boolean => unit === 'h';
 
 const byStart = (a: OdometerSegment, b: OdometerSegment): number =>

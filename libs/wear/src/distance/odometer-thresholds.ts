@@ -1,6 +1,4 @@
-/**
- * When a reading looks odd. All judgement, but for the sizes of a mile and of a day.
- */
+/** When a reading looks odd. All judgement, but for the sizes of a mile and of a day. */
 export const odometerThresholds = {
   /** more in a day than this since the last reading is taken for a typing error */
   kmPerDay: 1000,

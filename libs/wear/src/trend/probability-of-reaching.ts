@@ -52,9 +52,11 @@ export function probabilityOfReaching(trend: ForecastToLimit, horizon: Horizon):
 /**
  * Mean of a smooth function of a normal quantity: exact for polynomials up to the 19th degree.
  *
- * @param mean      of the quantity
- * @param sd        its standard deviation
+ * @param mean      of the quantity; neither it nor sd is checked
+ * @param sd        its standard deviation; 0 gives the function's value at the mean, to rounding
  * @param of        the function
+ * @returns mean of the function, by ten nodes of Gauss and Hermite
+ * @source Abramowitz & Stegun (1964), 25.4.46 and table 25.10
  */
 export function averagedOverNormal(mean: number, sd: number, of: (value: number) => number): number {
   let total = 0;
