@@ -1,4 +1,3 @@
-import { Sha256Fingerprint } from '@endfloat/persistence';
 import {
   AssessUseCase,
   ComputingHere,
@@ -22,6 +21,7 @@ import {
   type WorkLine,
 } from '@endfloat/workshop';
 import { callerOf, DemoIntake, housing } from './demo-intake.js';
+import { HashFingerprint } from './history-clock.js';
 import { demoPlanItems, demoShopId, desk, owner, type DemoUser } from './people.js';
 
 /** Nothing said that the shop knows itself. */
@@ -130,7 +130,7 @@ export class DemoDesk extends DemoIntake {
   ): Promise<{ readonly id: string; readonly advised: string | null; readonly open: readonly string[] }> {
     this.clock.after(5);
     const computing = new ComputingHere();
-    const { record } = await new AssessUseCase(...this.ports, new Sha256Fingerprint(), computing).execute(
+    const { record } = await new AssessUseCase(...this.ports, new HashFingerprint(), computing).execute(
       callerOf(desk),
       { question: { ...usualQuestion, vehicleId, jobId } },
     );

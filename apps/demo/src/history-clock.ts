@@ -1,4 +1,5 @@
-import { Clock, IdSource } from '@endfloat/workshop';
+import { Clock, Fingerprint, IdSource } from '@endfloat/workshop';
+import { hashOf } from './people.js';
 import type { SeededRandom } from './seeded-random.js';
 
 /** The clock under which history is made: it stands where the story stands, so recorded times are those of the story. */
@@ -39,5 +40,12 @@ export class SeededIds extends IdSource {
       Array.from({ length: count }, () => Math.floor(this.random.next() * 16).toString(16)).join('');
     const variant = '89ab'[Math.floor(this.random.next() * 4)] ?? '8';
     return `${time.slice(0, 8)}-${time.slice(8)}-7${digits(3)}-${variant}${digits(3)}-${digits(12)}`;
+  }
+}
+
+/** SHA-256 as everywhere else in Endfloat, so that what the demo assessed can be compared and replayed. */
+export class HashFingerprint extends Fingerprint {
+  of(text: string): string {
+    return hashOf(text);
   }
 }
