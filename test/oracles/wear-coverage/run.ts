@@ -12,6 +12,7 @@ import {
   shareCoverage,
   type Coverage,
 } from './coverage-cases.js';
+import { needsCoverage } from './needs-coverage.js';
 
 const seed = 20_261_125;
 const scale = Number(process.argv[2] ?? '1');
@@ -24,6 +25,8 @@ const cases: readonly (() => readonly Coverage[])[] = [
   () => fleetCoverage(next, runs(400), { parts: 10, readings: [4, 8] }),
   () => fleetCoverage(next, runs(500), { parts: 8, readings: [2, 5] }),
   () => fleetCoverage(next, runs(160), { parts: 25, readings: [4, 8], biasU: 0.02 }),
+  () => [needsCoverage(seededUniform(seed + 1), runs(200), 25)],
+  () => [needsCoverage(seededUniform(seed + 2), runs(120), 40)],
   () => aloneCoverage(next, runs(4000), 8),
   () => aloneCoverage(next, runs(4000), 8, 0.02),
   () => aloneCoverage(next, runs(6000), 4),

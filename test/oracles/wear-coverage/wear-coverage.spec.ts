@@ -8,6 +8,7 @@ import {
   shareCoverage,
   type Coverage,
 } from './coverage-cases.js';
+import { needsCoverage } from './needs-coverage.js';
 
 /**
  * Bounds on a count that are left with a chance of 1 in 1000 on each side, were the coverage exactly 88 % (below) or
@@ -47,6 +48,12 @@ describe('intervals of 90 % by simulation', () => {
     expect(distance!.asked + distance!.unanswered).toBe(500);
     expectNominal(rate!);
     expectNominal(distance!);
+  });
+
+  it('hold the pieces that a fleet of 25 needs within 20,000 km in at least nine runs of ten', () => {
+    const needs = needsCoverage(seededUniform(16), 40, 25);
+    expect([needs.asked, needs.unanswered]).toEqual([40, 0]);
+    expectNominal(needs, 1, [0.9, 1]);
   });
 
   it('hold B10 of Weibull lives of 60 units', () => {
