@@ -109,6 +109,13 @@ try {
     await measure(targets.product, preview, bounds),
     await measure(targets.peer, nothing, bounds),
   );
+  const short = () => post('/v1/assessments/previews', { ...previewBody, omitFlipPoints: true });
+  await measure(targets.product, short, warmUp);
+  line(
+    'the same without flip points',
+    await measure(targets.product, short, bounds),
+    await measure(targets.peer, nothing, bounds),
+  );
   const megabytes = async (side: { memory(): Promise<number> }) =>
     `${((await side.memory()) / 1e6).toFixed(0)} MB`;
   rows.push(`| memory held after all this | ${await megabytes(product)} | ${await megabytes(peer)} | | | |`);
