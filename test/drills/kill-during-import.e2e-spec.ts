@@ -14,23 +14,13 @@ import {
   type KillableServer,
   type Sending,
 } from './killable-server.js';
+import { seededRandom } from './seeded-random.js';
 
 /** More rounds are told with ENDFLOAT_TEST_ROUNDS, another course with ENDFLOAT_TEST_SEED. */
 const rounds = Number(process.env['ENDFLOAT_TEST_ROUNDS'] ?? '4');
 const seed = Number(process.env['ENDFLOAT_TEST_SEED'] ?? '1');
 const many = 1000;
 const day = 86_400_000;
-
-/** Equally spread numbers from 0 to 1 (mulberry32). */
-function seededRandom(start: number): () => number {
-  let state = start >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296;
-  };
-}
 
 const moments = ['partOfBody', 'wholeBody', 'rowsWritten', 'smallWrites', 'answered'] as const;
 type Moment = (typeof moments)[number];

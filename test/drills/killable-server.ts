@@ -23,14 +23,33 @@ export interface KillableServer {
   stop(): Promise<void>;
 }
 
-function launch(data: string, command: readonly string[]) {
+/** What the process is told about where its records lie: its settings. */
+type Place = Readonly<Record<string, string>>;
+
+/** Three roles on a database that runs by itself. */
+export interface DatabaseRoles {
+  readonly ownerUrl: string;
+  readonly apiUrl: string;
+  readonly workerUrl: string;
+}
+
+const inFolder = (data: string): Place => ({ ENDFLOAT_DATA: data });
+
+const onDatabase = ({ ownerUrl, apiUrl, workerUrl }: DatabaseRoles): Place => ({
+  DATABASE_URL: ownerUrl,
+  ENDFLOAT_API_DATABASE_URL: apiUrl,
+  ENDFLOAT_WORKER_DATABASE_URL: workerUrl,
+  ENDFLOAT_SECRET: 'a secret of processes that only drills know',
+});
+
+function launch(place: Place, command: readonly string[]) {
   const child = spawn(process.execPath, [...program, ...command], {
     cwd: root,
     stdio: ['ignore', 'pipe', 'pipe'],
     env: {
       PATH: process.env['PATH'],
       HOME: process.env['HOME'],
-      ENDFLOAT_DATA: data,
+      ...place,
       ENDFLOAT_PORT: '0',
       ENDFLOAT_DEMO: 'off',
     },
@@ -51,9 +70,19 @@ function launch(data: string, command: readonly string[]) {
   return { child, ended, until, output: () => text };
 }
 
-export async function startServer(data: string): Promise<KillableServer> {
-  const { child, ended, until, output } = launch(data, []);
-  const address = await until(/API\s+(http:\S+)\/v1/);
+/** Everything in one process, its database server too. */
+export function startServer(data: string): Promise<KillableServer> {
+  return start(inFolder(data), [], /API\s+(http:\S+)\/v1/);
+}
+
+/** The API alone, on a database that others use as well; `settings` are those of the process. */
+export function startApiOn(database: DatabaseRoles, settings: Place = {}): Promise<KillableServer> {
+  return start({ ...onDatabase(database), ...settings }, ['api'], /API\s+(http:\S+)\/v1/);
+}
+
+async function start(place: Place, command: readonly string[], sign: RegExp): Promise<KillableServer> {
+  const { child, ended, until, output } = launch(place, command);
+  const address = await until(sign);
   return {
     address,
     output,
@@ -68,9 +97,20 @@ export async function startServer(data: string): Promise<KillableServer> {
   };
 }
 
-/** Opens a shop; the key of its owner. */
-export async function openShop(data: string): Promise<string> {
-  const { until, ended } = launch(data, ['open-shop', 'Drill Works', 'Odile Marrow', 'EUR', 'Europe/Lisbon']);
+/** Migrates and opens a shop; the key of its owner. */
+export const openShop = (data: string): Promise<string> => openShopAt(inFolder(data));
+
+/** The same on a database that runs by itself. */
+export const openShopOn = (database: DatabaseRoles): Promise<string> => openShopAt(onDatabase(database));
+
+async function openShopAt(place: Place): Promise<string> {
+  const { until, ended } = launch(place, [
+    'open-shop',
+    'Drill Works',
+    'Odile Marrow',
+    'EUR',
+    'Europe/Lisbon',
+  ]);
   const key = await until(/once: (\S+)/);
   await ended;
   return key;
