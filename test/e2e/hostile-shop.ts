@@ -66,6 +66,7 @@ export async function openFullShop(api: TestApi, mark: string): Promise<FullShop
     roles: ['technician'],
     expiresAt: null,
   });
+  bodies['rotateApiKey'] = () => ({ overlapMinutes: 60, expiresAt: null });
   ids['keyId'] = (await made('/v1/api-keys', bodies['createApiKey']())).id;
   bodies['createUser'] = () => ({
     displayName: `${mark} person`,

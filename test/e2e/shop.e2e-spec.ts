@@ -256,7 +256,7 @@ describe('the shop, its people and their keys', () => {
       const list = await get('/v1/api-keys');
       const listed = list.body.items.find(({ id }: { id: string }) => id === made.body.id);
       const { key: shown, ...rest } = made.body;
-      expect(listed).toEqual(rest);
+      expect(listed).toEqual({ ...rest, lastUsedAt: clock.now() });
       const secret = String(shown).split('.')[1]!;
       expect(JSON.stringify(list.body)).not.toContain(secret);
       const kept = await api.work.read(shop.id, (tx) => tx.apiKeys.list());

@@ -5,6 +5,7 @@ import {
   createApi,
   openPorts,
   writeKeyPrefix,
+  type ApiParts,
   type ApiSettings,
   type TokenIssuer,
 } from '@endfloat/api';
@@ -104,6 +105,7 @@ export async function startTestApi(
     readonly webhookLoopback?: boolean;
     readonly tokenIssuers?: readonly TokenIssuer[];
     readonly settings?: Partial<ApiSettings>;
+    readonly parts?: Partial<Pick<ApiParts, 'logger' | 'metrics'>>;
   } = {},
 ): Promise<TestApi> {
   const database = await createTestDatabase();
@@ -122,6 +124,7 @@ export async function startTestApi(
   const app = await createApi({
     settings: { ...testSettings, ...options.settings },
     module: AppModule.register(ports.providers),
+    ...options.parts,
   });
   const checker = await documentOf(app);
   const parts = { app, work: ports.work, clock, ids };

@@ -8,6 +8,7 @@ import {
   type StoredCredential,
 } from '../../apps/api/src/http/access/credential-lookup.port.js';
 import { ReadinessProbe } from '../../apps/api/src/http/operation/readiness-probe.port.js';
+import type { Metrics } from '../../apps/api/src/http/observe/metrics.js';
 import { usualApiSettings, type ApiSettings } from '../../apps/api/src/http/settings.js';
 import type { InjectOptions } from 'light-my-request';
 import type { Logger } from 'pino';
@@ -96,6 +97,7 @@ export async function openTrial(
     readonly providers?: readonly Provider[];
     readonly imports?: NonNullable<DynamicModule['imports']>;
     readonly logger?: Logger;
+    readonly metrics?: Metrics;
   } = {},
 ): Promise<Trial> {
   const credentials = new KnownCredentials();
@@ -117,6 +119,7 @@ export async function openTrial(
     settings: { ...testSettings, ...changes },
     module,
     ...(extra.logger === undefined ? {} : { logger: extra.logger }),
+    ...(extra.metrics === undefined ? {} : { metrics: extra.metrics }),
   });
   const checker = await documentOf(app);
   const request = async (options: InjectOptions): Promise<TrialAnswer> => {

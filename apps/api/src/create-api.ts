@@ -14,6 +14,9 @@ import { walkRoutes } from './http/contract/route-walk.js';
 import { serveDocument } from './http/contract/serve-document.js';
 import { AnswerOnceInterceptor } from './http/idempotency/answer-once.interceptor.js';
 import { HttpModule } from './http/http.module.js';
+import type { Metrics } from './http/observe/metrics.js';
+import { observeRequests } from './http/observe/observe-requests.js';
+import { boundInFlight } from './http/operation/bound-in-flight.js';
 import { Drain } from './http/operation/drain.js';
 import { logRequests } from './http/operation/log-requests.js';
 import { createLogger, FrameworkLogger } from './http/operation/logger.js';
@@ -32,6 +35,8 @@ export interface ApiParts {
   /** The interface itself: `AppModule.register(ports)`, or trial controllers in a test. */
   readonly module: DynamicModule;
   readonly logger?: Logger;
+  /** Counts requests; nothing is counted without. */
+  readonly metrics?: Metrics;
 }
 
 /**
@@ -44,6 +49,7 @@ export async function createApi({
   settings,
   module,
   logger = createLogger(settings),
+  metrics,
 }: ApiParts): Promise<NestFastifyApplication> {
   const adapter = new ProblemFastifyAdapter(settings, logger);
   const root: DynamicModule = { module: RootModule, imports: [HttpModule.register(settings), module] };
@@ -61,9 +67,11 @@ export async function createApi({
   app.useGlobalInterceptors(...answeringOnce(app), new AnswerInterceptor(settings.strictAnswers));
   const fastify = app.getHttpAdapter().getInstance();
   const drain = app.get(Drain, { strict: false });
+  if (metrics !== undefined) observeRequests(fastify, metrics);
   setStandingHeaders(fastify, settings.allowedOrigin, drain);
   await protect(fastify, settings);
   logRequests(fastify);
+  boundInFlight(fastify, settings.mostInFlight);
   admitRequests(fastify, {
     limits: new RateLimits(settings.rateLimits),
     credentials: {

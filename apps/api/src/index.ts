@@ -4,6 +4,8 @@ export { CredentialLookup, type StoredCredential } from './http/access/credentia
 export { readTokenIssuers } from './http/access/read-token-issuers.js';
 export type { TokenIssuer } from './http/access/token-issuer.js';
 export { createLogger } from './http/operation/logger.js';
+export { Metrics } from './http/observe/metrics.js';
+export { serveMetrics } from './http/observe/serve-metrics.js';
 export { ReadinessProbe } from './http/operation/readiness-probe.port.js';
 export { usualApiSettings, type ApiSettings } from './http/settings.js';
 export { openComputePool } from './computing/open-compute-pool.js';

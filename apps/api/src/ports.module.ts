@@ -20,6 +20,7 @@ import {
   IdentifyCallerUseCase,
   IdentifyPersonUseCase,
   IdSource,
+  NoteKeyUseUseCase,
   Sealer,
   SharedTransaction,
   UnitOfWork,
@@ -31,11 +32,15 @@ import type { TokenIssuer } from './http/access/token-issuer.js';
 import { CredentialLookup, type StoredCredential } from './http/access/credential-lookup.port.js';
 import { openComputePool } from './computing/open-compute-pool.js';
 import { readKeyPrefix } from './http/access/key-prefix.js';
+import type { PoolStanding } from './http/observe/metrics.js';
 import { ReadinessProbe } from './http/operation/readiness-probe.port.js';
 
 /** Finds keys in the shop that the key itself names. */
 class ShopCredentialLookup extends CredentialLookup {
-  constructor(private readonly identify: IdentifyCallerUseCase) {
+  constructor(
+    private readonly identify: IdentifyCallerUseCase,
+    private readonly use: NoteKeyUseUseCase,
+  ) {
     super();
   }
 
@@ -44,7 +49,12 @@ class ShopCredentialLookup extends CredentialLookup {
     if (named === undefined) return undefined;
     const found = await this.identify.execute(named.shopId, named.keyId);
     if (found === undefined) return undefined;
-    return { secretHash: Buffer.from(found.secretHash, 'hex'), caller: found.caller, expiresAt: null };
+    return {
+      secretHash: Buffer.from(found.secretHash, 'hex'),
+      caller: found.caller,
+      expiresAt: null,
+      noteUse: () => this.use.execute(named.shopId, named.keyId, found.lastUsedAt),
+    };
   }
 }
 
@@ -63,6 +73,8 @@ export interface OpenPorts {
   readonly work: UnitOfWork;
   readonly clock: Clock;
   readonly ids: IdSource;
+  /** Connections to the database, counted now. */
+  poolStanding(): PoolStanding;
   close(): Promise<void>;
 }
 
@@ -104,11 +116,19 @@ export function openPorts(database: DatabasePoolSettings, given: GivenParts = {}
       { provide: Computing, useValue: computing },
       {
         provide: CredentialLookup,
-        useValue: new ShopCredentialLookup(new IdentifyCallerUseCase(work, clock)),
+        useValue: new ShopCredentialLookup(
+          new IdentifyCallerUseCase(work, clock),
+          new NoteKeyUseUseCase(work, clock),
+        ),
       },
       { provide: BearerTokens, useValue: bearerTokens(given.tokenIssuers ?? [], work, clock) },
       { provide: ReadinessProbe, useValue: new DatabaseReadiness(() => sqlReadiness(pool)) },
     ],
+    poolStanding: () => ({
+      used: pool.totalCount - pool.idleCount,
+      idle: pool.idleCount,
+      waiting: pool.waitingCount,
+    }),
     close: async () => {
       await computing.close();
       await connections.close();

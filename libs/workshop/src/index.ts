@@ -5,6 +5,7 @@ export { exactly, type ExpectedRevision } from './recording/correct-record.js';
 export * from './shop/open-shop.use-case.js';
 export * from './shop/change-settings.use-case.js';
 export * from './shop/manage-people.use-case.js';
+export * from './shop/manage-keys.use-case.js';
 export * from './shop/identify-caller.use-case.js';
 export * from './shop/manage-customers.use-case.js';
 export * from './intake/record-vehicle.use-case.js';

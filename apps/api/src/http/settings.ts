@@ -20,6 +20,8 @@ export interface ApiSettings {
   readonly drainTime: number;
   /** Milliseconds of delay of the event loop above which new requests are turned away. */
   readonly mostLoopDelay: number;
+  /** Requests that may be under way at once; further ones are turned away. */
+  readonly mostInFlight: number;
 }
 
 /** Everything but the secret. */
@@ -37,4 +39,5 @@ export const usualApiSettings: Omit<ApiSettings, 'cursorKey'> = {
   requestTimeout: 30_000,
   drainTime: 2_000,
   mostLoopDelay: 1_000,
+  mostInFlight: 500,
 };

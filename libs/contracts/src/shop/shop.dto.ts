@@ -145,7 +145,7 @@ export class UserPath {
   userId!: string;
 }
 
-export class CreateApiKeyRequest {
+export class ApiKeyContent {
   @IdField({ description: 'Whom the key speaks for.' })
   userId!: string;
 
@@ -165,7 +165,40 @@ export class CreateApiKeyRequest {
   expiresAt!: string | null;
 }
 
-export class ApiKeyResponse extends CreateApiKeyRequest {
+export class CreateApiKeyRequest extends ApiKeyContent {
+  @FlagField({ description: 'The key only reads: GET and HEAD. False unless told.', optional: true })
+  readOnly?: boolean;
+}
+
+export class RotateApiKeyRequest {
+  @IntegerField({
+    description: 'Minutes for which the earlier key works beside its successor; 0 ends it at once.',
+    min: 0,
+    max: 43200,
+    example: 1440,
+  })
+  overlapMinutes!: number;
+
+  @InstantField({
+    description: 'When the successor ends by itself; null: when it is revoked.',
+    nullable: true,
+  })
+  expiresAt!: string | null;
+}
+
+export class ApiKeyResponse extends ApiKeyContent {
+  @FlagField({ description: 'The key only reads: GET and HEAD.' })
+  readOnly!: boolean;
+
+  @IdField({ description: 'The key whose place this one takes; null: none.', nullable: true })
+  replaces!: string | null;
+
+  @InstantField({
+    description: 'When it was last used, to within a minute; null: it was not.',
+    nullable: true,
+  })
+  lastUsedAt!: string | null;
+
   @IdField({ description: 'Id of the key.' })
   id!: string;
 

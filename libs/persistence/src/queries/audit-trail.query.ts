@@ -24,7 +24,7 @@ function branches(kind: string | undefined): string[] {
     },
     {
       kind: 'apiKey',
-      text: `SELECT 'apiKey', id, 2, 'keyRevoked', revoked_at, NULL::uuid, NULL FROM api_key
+      text: `SELECT 'apiKey', id, 2, 'keyRevoked', revoked_at, revoked_by, NULL FROM api_key
   WHERE shop_id = $1 AND revoked_at >= $2 AND revoked_at < $3`,
     },
     {

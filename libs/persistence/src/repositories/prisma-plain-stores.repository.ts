@@ -1,6 +1,7 @@
 import type {
   ApiKey,
   ApiKeyStore,
+  NewApiKey,
   PersonalRecord,
   PersonalRecordStore,
   ShopEvent,
@@ -31,7 +32,7 @@ export class PrismaShopStore implements ShopStore {
 export class PrismaApiKeyStore implements ApiKeyStore {
   constructor(private readonly connection: ShopConnection) {}
 
-  async add(key: Omit<ApiKey, 'revokedAt'>): Promise<void> {
+  async add(key: NewApiKey): Promise<void> {
     await this.connection.prisma.apiKey.create({
       data: { shopId: this.connection.shopId, ...key, roles: [...key.roles] },
     });
@@ -52,12 +53,32 @@ export class PrismaApiKeyStore implements ApiKeyStore {
     return found.map(apiKeyFromRow);
   }
 
-  async revoke(id: string, at: string): Promise<boolean> {
+  async revoke(id: string, at: string, by: string): Promise<boolean> {
     const { count } = await this.connection.prisma.apiKey.updateMany({
       where: { shopId: this.connection.shopId, id, revokedAt: null },
-      data: { revokedAt: at },
+      data: { revokedAt: at, revokedBy: by },
     });
     return count === 1;
+  }
+
+  async endAt(id: string, at: string): Promise<boolean> {
+    const { rowCount } = await this.connection.sql.query(
+      `UPDATE api_key SET expires_at = LEAST(COALESCE(expires_at, $3), $3)
+       WHERE shop_id = $1 AND id = $2 AND revoked_at IS NULL`,
+      [this.connection.shopId, id, at],
+    );
+    return rowCount === 1;
+  }
+
+  async noteUse(id: string, at: string): Promise<void> {
+    await this.connection.prisma.apiKey.updateMany({
+      where: {
+        shopId: this.connection.shopId,
+        id,
+        OR: [{ lastUsedAt: null }, { lastUsedAt: { lt: at } }],
+      },
+      data: { lastUsedAt: at },
+    });
   }
 }
 
@@ -72,6 +93,10 @@ function apiKeyFromRow(row: rows.ApiKeyModel): ApiKey {
     recordedAt: row.recordedAt.toISOString(),
     recordedBy: row.recordedBy,
     revokedAt: row.revokedAt?.toISOString() ?? null,
+    revokedBy: row.revokedBy,
+    readOnly: row.readOnly,
+    replaces: row.replaces,
+    lastUsedAt: row.lastUsedAt?.toISOString() ?? null,
   };
 }
 

@@ -231,7 +231,10 @@ describe('JOB rule 16: one shop never sees the rows of another', () => {
 
 describe('JOB rule 1: the working roles', () => {
   const exceptions = [
+    'api_key.expires_at',
+    'api_key.last_used_at',
     'api_key.revoked_at',
+    'api_key.revoked_by',
     'personal_record.content',
     'personal_record.erase_reason',
     'personal_record.erased_at',
@@ -298,9 +301,17 @@ describe('JOB rule 1: the working roles', () => {
   it('revoke a key once, and erase personal data once and never write it anew', async () => {
     const at = '2031-06-01T00:00:00.000Z';
     const [key] = await work.read(own, (tx) => tx.apiKeys.list());
-    expect(await work.run(own, (tx) => tx.apiKeys.revoke(key!.id, at))).toBe(true);
-    expect(await work.run(own, (tx) => tx.apiKeys.revoke(key!.id, at))).toBe(false);
-    expect(await work.read(own, (tx) => tx.apiKeys.find(key!.id))).toEqual({ ...key, revokedAt: at });
+    const by = sampleStamp.by;
+    expect(await work.run(own, (tx) => tx.apiKeys.endAt(key!.id, at))).toBe(true);
+    await refused('UPDATE api_key SET expires_at = NULL').toMatchObject({ code: '23000' });
+    expect(await work.run(own, (tx) => tx.apiKeys.revoke(key!.id, at, by))).toBe(true);
+    expect(await work.run(own, (tx) => tx.apiKeys.revoke(key!.id, at, by))).toBe(false);
+    expect(await work.read(own, (tx) => tx.apiKeys.find(key!.id))).toEqual({
+      ...key,
+      expiresAt: at,
+      revokedAt: at,
+      revokedBy: by,
+    });
     await refused('UPDATE api_key SET revoked_at = NULL').toMatchObject({ code: '23000' });
 
     const { id } = await work.run(own, async (tx) => {

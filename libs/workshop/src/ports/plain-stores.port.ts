@@ -20,14 +20,29 @@ export interface ApiKey {
   readonly recordedAt: string;
   readonly recordedBy: string;
   readonly revokedAt: string | null;
+  readonly revokedBy: string | null;
+  /** the key changes nothing */
+  readonly readOnly: boolean;
+  /** the key whose place this one takes */
+  readonly replaces: string | null;
+  /** to within a minute */
+  readonly lastUsedAt: string | null;
 }
 
+/** A key as it is made; it may write and replaces none unless told. */
+export type NewApiKey = Omit<ApiKey, 'revokedAt' | 'revokedBy' | 'readOnly' | 'replaces' | 'lastUsedAt'> &
+  Partial<Pick<ApiKey, 'readOnly' | 'replaces'>>;
+
 export interface ApiKeyStore {
-  add(key: Omit<ApiKey, 'revokedAt'>): Promise<void>;
+  add(key: NewApiKey): Promise<void>;
   find(id: string): Promise<ApiKey | undefined>;
   list(): Promise<readonly ApiKey[]>;
   /** false when there is no such key or it was revoked before */
-  revoke(id: string, at: string): Promise<boolean>;
+  revoke(id: string, at: string, by: string): Promise<boolean>;
+  /** Lets a key end at this moment unless it ends sooner; others who do so wait. False where it was revoked before. */
+  endAt(id: string, at: string): Promise<boolean>;
+  /** Notes that a key was used. */
+  noteUse(id: string, at: string): Promise<void>;
 }
 
 export interface PersonalRecordStore {

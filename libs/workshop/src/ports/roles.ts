@@ -20,4 +20,6 @@ export interface Caller {
   readonly roles: readonly ShopRole[];
   /** set for a customer's user: only this customer's vehicles exist for them */
   readonly customerId?: string | undefined;
+  /** the credential changes nothing */
+  readonly readOnly?: boolean | undefined;
 }

@@ -12,15 +12,36 @@ export class IdentifyCallerUseCase {
   async execute(
     shopId: string,
     keyId: string,
-  ): Promise<{ readonly secretHash: string; readonly caller: Caller } | undefined> {
+  ): Promise<
+    { readonly secretHash: string; readonly caller: Caller; readonly lastUsedAt: string | null } | undefined
+  > {
     const now = this.clock.now();
     return this.work.read(shopId, async (tx) => {
       const key = await tx.apiKeys.find(keyId);
       if (key === undefined || key.revokedAt !== null || (key.expiresAt !== null && key.expiresAt <= now))
         return undefined;
       const caller = await callerOf(tx, key.userId, key.roles);
-      return caller === undefined ? undefined : { secretHash: key.secretHash, caller };
+      if (caller === undefined) return undefined;
+      const { secretHash, readOnly, lastUsedAt } = key;
+      return { secretHash, caller: readOnly ? { ...caller, readOnly } : caller, lastUsedAt };
     });
+  }
+}
+
+/** How exactly the last use of a key is kept, milliseconds. */
+const exactness = 60_000;
+
+/** Notes that a key was used, at most once a minute. */
+export class NoteKeyUseUseCase {
+  constructor(
+    private readonly work: UnitOfWork,
+    private readonly clock: Clock,
+  ) {}
+
+  async execute(shopId: string, keyId: string, lastUsedAt: string | null): Promise<void> {
+    const now = this.clock.now();
+    if (lastUsedAt !== null && Date.parse(now) - Date.parse(lastUsedAt) < exactness) return;
+    await this.work.run(shopId, (tx) => tx.apiKeys.noteUse(keyId, now));
   }
 }
 

@@ -1,10 +1,9 @@
-import { DomainError, invalidInput, notFound } from '../errors/domain.errors.js';
+import { invalidInput } from '../errors/domain.errors.js';
 import type { Clock } from '../ports/clock.port.js';
 import type { IdSource } from '../ports/id-source.port.js';
-import type { ApiKey } from '../ports/plain-stores.port.js';
 import type { ListPage, ListPosition, Recorded } from '../ports/record-store.port.js';
 import type { NoReferences, ShopUser } from '../ports/records/shop.records.js';
-import type { Caller, ShopRole } from '../ports/roles.js';
+import type { Caller } from '../ports/roles.js';
 import type { ShopTransaction, UnitOfWork } from '../ports/unit-of-work.port.js';
 import { addRecord, type AddedRecord } from '../recording/add-record.js';
 import { changesNothing, correctRecord, type ExpectedRevision } from '../recording/correct-record.js';
@@ -98,68 +97,4 @@ async function refuseMixedUser(tx: ShopTransaction, user: ShopUser): Promise<voi
   }
   if (user.customerId !== null)
     await referencedRecord(tx.customers, 'customer', user.customerId, '/customerId');
-}
-
-export interface CreateApiKeyCommand {
-  readonly id: string;
-  readonly userId: string;
-  readonly name: string;
-  readonly secretHash: string;
-  /** what the key may do at most; the user's own roles bound it further */
-  readonly roles: readonly ShopRole[];
-  readonly expiresAt: string | null;
-}
-
-/** Gives a person or program of the shop a key. Only the hash of its secret is kept. */
-export class CreateApiKeyUseCase {
-  constructor(
-    private readonly work: UnitOfWork,
-    private readonly clock: Clock,
-  ) {}
-
-  execute(caller: Caller, command: CreateApiKeyCommand): Promise<ApiKey> {
-    const stamp = stampOf(this.clock, caller);
-    return this.work.run(caller.shopId, async (tx) => {
-      const user = await referencedRecord(tx.users, 'user', command.userId, '/userId');
-      if (!command.roles.every((role) => user.content.roles.includes(role))) {
-        throw invalidInput(
-          '/roles',
-          'rolesOfUser',
-          'A key can do no more than its user may. Ask for roles the user has.',
-        );
-      }
-      if (command.expiresAt !== null && command.expiresAt <= stamp.at) {
-        throw invalidInput('/expiresAt', 'future', 'The key would have expired already.');
-      }
-      await tx.apiKeys.add({ ...command, recordedAt: stamp.at, recordedBy: stamp.by });
-      return { ...command, recordedAt: stamp.at, recordedBy: stamp.by, revokedAt: null };
-    });
-  }
-}
-
-export class ListApiKeysUseCase {
-  constructor(private readonly work: UnitOfWork) {}
-
-  execute(caller: Caller): Promise<readonly ApiKey[]> {
-    return this.work.read(caller.shopId, (tx) => tx.apiKeys.list());
-  }
-}
-
-/** Ends a key for good. */
-export class RevokeApiKeyUseCase {
-  constructor(
-    private readonly work: UnitOfWork,
-    private readonly clock: Clock,
-  ) {}
-
-  execute(caller: Caller, id: string): Promise<ApiKey> {
-    return this.work.run(caller.shopId, async (tx) => {
-      const before = await tx.apiKeys.find(id);
-      if (before === undefined) throw notFound('key');
-      if (!(await tx.apiKeys.revoke(id, this.clock.now()))) {
-        throw new DomainError('record.wrongState', 'This key was revoked before; it stays revoked.');
-      }
-      return (await tx.apiKeys.find(id)) ?? before;
-    });
-  }
 }

@@ -38,19 +38,23 @@ export async function authenticate(
     });
   }
   const [, token] = header.length > longestHeader ? [] : (bearerToken.exec(header) ?? []);
-  if (token !== undefined) {
-    const caller = await tokens.identify(token);
-    if (caller === undefined) throw invalidToken();
-    return caller;
-  }
+  const caller = await (token === undefined ? holderOf(header, keys, now) : tokens.identify(token));
+  if (caller === undefined) throw invalidToken();
+  return caller;
+}
+
+/** The caller a stored key speaks for; undefined where no such key has this secret. */
+async function holderOf(header: string, keys: CredentialLookup, now: number): Promise<Caller | undefined> {
   const [, prefix, secret] = bearerKey.exec(header) ?? [];
-  if (prefix === undefined || secret === undefined) throw invalidToken();
+  if (prefix === undefined || secret === undefined) return undefined;
   const stored = await keys.find(prefix);
   const given = createHash('sha256').update(secret).digest();
   const expected = stored?.secretHash.byteLength === given.length ? stored.secretHash : nobody;
   const isSame = timingSafeEqual(given, expected);
-  if (stored === undefined || !isSame) throw invalidToken();
-  if (stored.expiresAt !== null && Date.parse(stored.expiresAt) <= now) throw invalidToken();
+  if (stored === undefined || !isSame) return undefined;
+  if (stored.expiresAt !== null && Date.parse(stored.expiresAt) <= now) return undefined;
+  // That a key was used is worth knowing, and not worth refusing anybody.
+  await stored.noteUse?.().catch(() => undefined);
   return stored.caller;
 }
 

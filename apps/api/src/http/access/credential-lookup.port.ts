@@ -7,6 +7,8 @@ export interface StoredCredential {
   readonly caller: Caller;
   /** RFC 3339 instant from which the key is void; null for none */
   readonly expiresAt: string | null;
+  /** Called once the secret has turned out right; its failure is not the caller's. */
+  readonly noteUse?: () => Promise<void>;
 }
 
 /** Finds keys by their prefix. A withdrawn key is not found. */

@@ -1,6 +1,7 @@
 import type { LoggerService } from '@nestjs/common';
-import { pino, type DestinationStream, type Logger } from 'pino';
+import { pino, stdTimeFunctions, type DestinationStream, type Logger } from 'pino';
 import type { ApiSettings } from '../settings.js';
+import { tellError } from './tell-error.js';
 
 /** Log of the process: lines of JSON. What could hold a secret is never written, wherever it stands. */
 export function createLogger(
@@ -9,7 +10,14 @@ export function createLogger(
 ): Logger {
   const names = ['authorization', 'cookie', 'secret', 'secretHash', 'password', 'token', 'key'];
   const paths = names.flatMap((name) => [name, `*.${name}`, `*.*.${name}`]);
-  const options = { level: logLevel, base: null, redact: { paths, censor: '[redacted]' } };
+  const options = {
+    level: logLevel,
+    base: null,
+    timestamp: stdTimeFunctions.isoTime,
+    // An error that was told already is an object of ours; any other is told here.
+    serializers: { err: (error: unknown) => (error instanceof Error ? tellError(error) : error) },
+    redact: { paths, censor: '[redacted]' },
+  };
   return destination === undefined ? pino(options) : pino(options, destination);
 }
 

@@ -1,5 +1,6 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { exchangeOf } from '../requests/exchange.js';
+import { tellError } from '../operation/tell-error.js';
 import { HttpProblem } from './http-problem.js';
 import { problemBody, problemMediaType } from './problem-body.js';
 import { problemOf, problemOfRead } from './problem-of.js';
@@ -10,12 +11,14 @@ const ofGoodAnswers = ['etag', 'location', 'link', 'content-disposition', 'prefe
 
 /** Answers with the problem that was thrown: the only way a refusal or a failure leaves the service. */
 export function sendProblem(error: unknown, request: FastifyRequest, reply: FastifyReply): void {
-  const { traceId } = exchangeOf(request);
+  const exchange = exchangeOf(request);
+  const { traceId, requestId } = exchange;
   const isRead = request.method === 'GET' || request.method === 'HEAD';
   const problem = isRead ? problemOfRead(problemOf(error)) : problemOf(error);
   const { status } = problemTypes[problem.type];
+  exchange.problem = problem.type;
   if (status >= 500 && !(error instanceof HttpProblem))
-    request.log.error({ err: error, traceId }, 'request failed');
+    request.log.error({ err: tellError(error), traceId, requestId }, 'request failed');
   if (reply.raw.headersSent) {
     reply.raw.destroy();
     return;

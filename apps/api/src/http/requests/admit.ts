@@ -105,6 +105,6 @@ async function admitCaller(request: FastifyRequest, reply: FastifyReply, gate: G
     },
   );
   gate.limits.takeForCaller(`${caller.shopId}/${caller.userId}`, reply);
-  checkRole(caller, access ?? []);
+  checkRole(caller, access ?? [], request.method);
   exchangeOf(request).caller = caller;
 }

@@ -7,6 +7,11 @@ export function newTraceId(): string {
   return randomBytes(16).toString('hex');
 }
 
+/** New id of one step of a trace: 8 random bytes as lower-case hexadecimal. */
+export function newSpanId(): string {
+  return randomBytes(8).toString('hex');
+}
+
 /** The trace id of a `traceparent` header (W3C Trace Context), or a new one where it is missing or broken. */
 export function traceIdOf(header: string | readonly string[] | undefined): string {
   const [, traceId = '', parentId = ''] = typeof header === 'string' ? (traceparent.exec(header) ?? []) : [];

@@ -6,12 +6,14 @@ import {
   ApiKeyResponse,
   CreateApiKeyRequest,
   NewApiKeyResponse,
+  RotateApiKeyRequest,
 } from '@endfloat/contracts';
 import {
   CreateApiKeyUseCase,
   IdSource,
   ListApiKeysUseCase,
   RevokeApiKeyUseCase,
+  RotateApiKeyUseCase,
   type Caller,
 } from '@endfloat/workshop';
 import { writeKeyPrefix } from '../../http/access/key-prefix.js';
@@ -25,6 +27,7 @@ export class ApiKeysController {
     private readonly create: CreateApiKeyUseCase,
     private readonly list: ListApiKeysUseCase,
     private readonly revoke: RevokeApiKeyUseCase,
+    private readonly rotate: RotateApiKeyUseCase,
   ) {}
 
   @Post()
@@ -39,11 +42,29 @@ export class ApiKeysController {
     @Body() request: CreateApiKeyRequest,
   ): Promise<NewApiKeyResponse> {
     const id = this.ids.next();
-    const secret = randomBytes(32).toString('base64url');
-    const secretHash = createHash('sha256').update(secret).digest('hex');
-    const { userId, name, roles, expiresAt } = request;
-    const made = await this.create.execute(caller, { id, userId, name, roles, expiresAt, secretHash });
+    const { secret, secretHash } = newSecret();
+    const made = await this.create.execute(caller, { ...request, id, secretHash });
     return { ...presentApiKey(made), key: `${writeKeyPrefix(caller.shopId, id)}.${secret}` };
+  }
+
+  @Post(':keyId/rotations')
+  @Allow('owner')
+  @Answer(NewApiKeyResponse, {
+    created: true,
+    location: () => '/v1/api-keys',
+    summary: 'Give a key a successor, shown this once; both work for a while',
+  })
+  async rotateApiKey(
+    @CurrentCaller() caller: Caller,
+    @Param() { keyId }: KeyPath,
+    @Body() request: RotateApiKeyRequest,
+  ): Promise<NewApiKeyResponse> {
+    const newId = this.ids.next();
+    const { secret, secretHash } = newSecret();
+    const { overlapMinutes, expiresAt } = request;
+    const command = { id: keyId, newId, secretHash, overlapMinutes, expiresAt };
+    const made = await this.rotate.execute(caller, command);
+    return { ...presentApiKey(made), key: `${writeKeyPrefix(caller.shopId, newId)}.${secret}` };
   }
 
   @Get()
@@ -59,4 +80,9 @@ export class ApiKeysController {
   async revokeApiKey(@CurrentCaller() caller: Caller, @Param() { keyId }: KeyPath): Promise<ApiKeyResponse> {
     return presentApiKey(await this.revoke.execute(caller, keyId));
   }
+}
+
+function newSecret(): { readonly secret: string; readonly secretHash: string } {
+  const secret = randomBytes(32).toString('base64url');
+  return { secret, secretHash: createHash('sha256').update(secret).digest('hex') };
 }

@@ -9,6 +9,7 @@ import {
   ListUsersUseCase,
   RecordUserUseCase,
   RevokeApiKeyUseCase,
+  RotateApiKeyUseCase,
   ShowSettingsUseCase,
   UnitOfWork,
 } from '@endfloat/workshop';
@@ -27,6 +28,7 @@ import { SettingsController, UsersController } from './shop.controller.js';
     useCase(CreateApiKeyUseCase, UnitOfWork, Clock),
     useCase(ListApiKeysUseCase, UnitOfWork),
     useCase(RevokeApiKeyUseCase, UnitOfWork, Clock),
+    useCase(RotateApiKeyUseCase, UnitOfWork, Clock),
   ],
 })
 export class ShopModule {}

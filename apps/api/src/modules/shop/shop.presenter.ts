@@ -17,6 +17,17 @@ export function presentUser(record: UserRecord): UserResponse {
 }
 
 export function presentApiKey(key: ApiKey): ApiKeyResponse {
-  const { id, userId, name, roles, expiresAt, recordedAt, revokedAt } = key;
-  return { id, userId, name, roles: [...roles], expiresAt, recordedAt, revokedAt };
+  const { id, userId, name, roles, readOnly, expiresAt, replaces, lastUsedAt, recordedAt, revokedAt } = key;
+  return {
+    id,
+    userId,
+    name,
+    roles: [...roles],
+    readOnly,
+    expiresAt,
+    replaces,
+    lastUsedAt,
+    recordedAt,
+    revokedAt,
+  };
 }
