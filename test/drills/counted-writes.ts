@@ -77,7 +77,7 @@ export class CountedWrites {
   }
 
   /** Sends an acknowledged write once more, under its key. */
-  async again({ path, request }: Written): Promise<Told> {
+  async again({ path, request }: Pick<Written, 'path' | 'request'>): Promise<Told> {
     for (;;) {
       const told = await this.attempt(path, request);
       if (told !== undefined && !comeAgain.has(told.status)) return told;
@@ -109,7 +109,7 @@ export class CountedWrites {
         ...(ifMatch === undefined ? {} : { 'if-match': ifMatch }),
       },
     };
-    const acknowledged = await this.again({ path, request } as Written);
+    const acknowledged = await this.again({ path, request });
     if (acknowledged.status !== 201)
       throw new Error(`${path}: ${String(acknowledged.status)} ${acknowledged.text}`);
     this.written.push({ path, request, acknowledged });

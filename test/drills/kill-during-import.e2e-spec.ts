@@ -17,8 +17,8 @@ import {
 import { seededRandom } from './seeded-random.js';
 
 /** More rounds are told with ENDFLOAT_TEST_ROUNDS, another course with ENDFLOAT_TEST_SEED. */
-const rounds = Number(process.env['ENDFLOAT_TEST_ROUNDS'] ?? '4');
-const seed = Number(process.env['ENDFLOAT_TEST_SEED'] ?? '1');
+const rounds = Number(process.env['ENDFLOAT_TEST_ROUNDS'] ?? '1');
+const seed = Number(process.env['ENDFLOAT_TEST_SEED'] ?? '2');
 const many = 1000;
 const day = 86_400_000;
 
