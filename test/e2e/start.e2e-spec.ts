@@ -141,6 +141,30 @@ describe('starting Endfloat', () => {
     await after.ended;
   });
 
+  it('O3: tells metrics where a port is set for them, and leaves that port when it ends', async () => {
+    const one = started(data, { ENDFLOAT_METRICS_PORT: '0' });
+    const address = await one.address;
+    await readiness(address);
+    const metrics = /Metrics\s+(http:\S+)/.exec(one.output())?.[1] ?? '';
+    const text = await (await fetch(metrics)).text();
+    expect(text).toMatch(/http_server_request_duration_seconds_count\{.*http_route="\/readyz".*\} 1/);
+    expect(text).toContain('db_client_connection_count{db_client_connection_state="idle"}');
+    expect((await fetch(`${address}/metrics`)).status).toBe(404);
+    one.process.kill('SIGTERM');
+    expect(await one.ended).toBe(0);
+  });
+
+  it('names every setting it cannot use at once', async () => {
+    const wrong = started(data, {
+      ENDFLOAT_PORT: 'x',
+      ENDFLOAT_LOG: 'loud',
+      ENDFLOAT_TOKEN_ISSUERS: '/nowhere',
+    });
+    expect(await wrong.ended).toBe(1);
+    for (const name of ['ENDFLOAT_PORT', 'ENDFLOAT_LOG', 'ENDFLOAT_TOKEN_ISSUERS'])
+      expect(wrong.output()).toContain(`${name} is "`);
+  });
+
   it('refuses settings it does not know or cannot use, in one sentence', async () => {
     const misspelt = started(data, { ENDFLOAT_PROT: '1' });
     expect(await misspelt.ended).toBe(1);

@@ -1,8 +1,10 @@
 import {
   AppModule,
   createApi,
+  Metrics,
   openComputePool,
   openPorts,
+  serveMetrics,
   usualApiSettings,
   writeKeyPrefix,
   type OpenPorts,
@@ -119,29 +121,59 @@ async function listen(
 ): Promise<{ ports: OpenPorts; address: string }> {
   const ports = openPorts(
     { url: database.apiUrl, size: settings.poolSize, waitMs: 2000 },
-    { sealingSecret: sealingSecret(secret), webhookLoopback: settings.webhookLoopback },
+    {
+      sealingSecret: sealingSecret(secret),
+      webhookLoopback: settings.webhookLoopback,
+      tokenIssuers: settings.tokenIssuers,
+    },
   );
   onStop(() => ports.close());
+  const metrics = await openMetrics(settings, ports, onStop);
   const app = await createApi({
+    ...(metrics === undefined ? {} : { metrics }),
     settings: {
       ...usualApiSettings,
       cursorKey: derivedSecret(secret, 'cursors'),
       allowedOrigin: settings.allowedOrigin,
       trustProxy: settings.trustProxy,
       logLevel: settings.logLevel,
+      mostInFlight: settings.mostInFlight,
     },
     module: AppModule.register(ports.providers),
   });
   onStop(() => app.close());
-  try {
-    await app.listen(settings.port, settings.host);
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== 'EADDRINUSE') throw error;
-    throw new SettingsError(
-      `Port ${String(settings.port)} on ${settings.host} is taken by another program. End it, or choose another with ENDFLOAT_PORT=3001 npm start.`,
-    );
-  }
+  await app.listen(settings.port, settings.host).catch((error: unknown) => {
+    throw portTaken(error, settings.host, settings.port, 'ENDFLOAT_PORT=3001 npm start');
+  });
   return { ports, address: (await app.getUrl()).replace('[::1]', '127.0.0.1') };
+}
+
+/** Tells metrics on an address of their own where a port is set for them. */
+async function openMetrics(
+  { metricsHost, metricsPort }: ProcessSettings,
+  ports: OpenPorts,
+  onStop: OnStop,
+): Promise<Metrics | undefined> {
+  if (metricsPort === undefined) return undefined;
+  const metrics = new Metrics();
+  metrics.watchPool(() => ports.poolStanding());
+  const served = await serveMetrics(metrics, metricsHost, metricsPort).catch((error: unknown) => {
+    throw portTaken(error, metricsHost, metricsPort, 'ENDFLOAT_METRICS_PORT');
+  });
+  onStop(async () => {
+    metrics.close();
+    await served.close();
+  });
+  say(`Metrics         http://${metricsHost}:${String(served.port)}/metrics`);
+  return metrics;
+}
+
+/** What to do about a port that is in use; any other error as it is. */
+function portTaken(error: unknown, host: string, port: number, remedy: string): unknown {
+  if ((error as NodeJS.ErrnoException).code !== 'EADDRINUSE') return error;
+  return new SettingsError(
+    `Port ${String(port)} on ${host} is taken by another program. End it, or choose another with ${remedy}.`,
+  );
 }
 
 /** What one process seals the others open. */
