@@ -5,6 +5,7 @@ export const operationTable = {
   listApiKeys: { method: 'GET', path: '/v1/api-keys', isKeyed: false, media: null },
   createApiKey: { method: 'POST', path: '/v1/api-keys', isKeyed: true, media: 'application/json' },
   revokeApiKey: { method: 'POST', path: '/v1/api-keys/{keyId}/revocations', isKeyed: true, media: null },
+  rotateApiKey: { method: 'POST', path: '/v1/api-keys/{keyId}/rotations', isKeyed: true, media: 'application/json' },
   listArrivalInspections: { method: 'GET', path: '/v1/arrival-inspections', isKeyed: false, media: null },
   createArrivalInspection: { method: 'POST', path: '/v1/arrival-inspections', isKeyed: true, media: 'application/json' },
   getArrivalInspection: { method: 'GET', path: '/v1/arrival-inspections/{arrivalInspectionId}', isKeyed: false, media: null },

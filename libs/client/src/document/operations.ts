@@ -33,6 +33,18 @@ export interface Operations {
     readonly isCsv: false;
     readonly answer: Schemas.ApiKeyResponse;
   };
+  /** Give a key a successor, shown this once; both work for a while (POST /v1/api-keys/{keyId}/rotations). */
+  readonly rotateApiKey: {
+    readonly path: {
+      /** Id of the key. */
+      readonly keyId: string;
+    };
+    readonly query: undefined;
+    readonly body: Schemas.RotateApiKeyRequest;
+    readonly isConditional: false;
+    readonly isCsv: false;
+    readonly answer: Schemas.NewApiKeyResponse;
+  };
   /** List inspections on arrival, the latest first (GET /v1/arrival-inspections). */
   readonly listArrivalInspections: {
     readonly path: undefined;

@@ -49,6 +49,8 @@ export type ActionCounts = {
 
 export type Adjustability = 'no' | 'byProcedureOnly' | 'yes';
 
+export type AdviceBasis = 'ownTrend' | 'suchParts';
+
 /** Values may be added; accept unknown ones in answers. */
 export type AdviceKind = 'dangerFirst' | 'measureFirst' | 'leaveUntilRecheck' | 'recheckAtNextVisit' | 'recheckSoon' | 'replaceAtNextVisit' | 'renewNow' | 'notEnoughKnown' | (string & {});
 
@@ -139,6 +141,12 @@ export type ApiKeyResponse = {
   readonly roles: readonly ShopRole[];
   /** When the key ends by itself; null: when it is revoked. */
   readonly expiresAt: string | null;
+  /** The key only reads: GET and HEAD. */
+  readonly readOnly: boolean;
+  /** The key whose place this one takes; null: none. */
+  readonly replaces: string | null;
+  /** When it was last used, to within a minute; null: it was not. */
+  readonly lastUsedAt: string | null;
   /** Id of the key. */
   readonly id: string;
   /** When it was made. */
@@ -2799,6 +2807,8 @@ export type CreateApiKeyRequest = {
   readonly roles: readonly ShopRole[];
   /** When the key ends by itself; null: when it is revoked. */
   readonly expiresAt: string | null;
+  /** The key only reads: GET and HEAD. False unless told. */
+  readonly readOnly?: boolean;
 };
 
 export type CrossedGaugeStudy = {
@@ -5979,6 +5989,12 @@ export type NewApiKeyResponse = {
   readonly roles: readonly ShopRole[];
   /** When the key ends by itself; null: when it is revoked. */
   readonly expiresAt: string | null;
+  /** The key only reads: GET and HEAD. */
+  readonly readOnly: boolean;
+  /** The key whose place this one takes; null: none. */
+  readonly replaces: string | null;
+  /** When it was last used, to within a minute; null: it was not. */
+  readonly lastUsedAt: string | null;
   /** Id of the key. */
   readonly id: string;
   /** When it was made. */
@@ -7080,6 +7096,8 @@ export type PowerLawTrend = {
 export type PreventiveAdvice = {
   /** What is advised. */
   readonly kind: AdviceKind;
+  /** Whether the readings of this part show how it wears, or what is known of such parts had to do; null: no forecast. */
+  readonly basis: AdviceBasis | null;
   /** Further km until then; null: no distance belongs to it. */
   readonly withinKm: number | null;
   /** Chance of having reached the criterion by then; for a renewal, of being beyond it now. */
@@ -8666,6 +8684,13 @@ export type RiseWithinUncertainty = {
   readonly rise: number;
   /** Expanded uncertainty (k = 2) of that difference, in the unit. */
   readonly expandedUncertainty: number;
+};
+
+export type RotateApiKeyRequest = {
+  /** Minutes for which the earlier key works beside its successor; 0 ends it at once. */
+  readonly overlapMinutes: number;
+  /** When the successor ends by itself; null: when it is revoked. */
+  readonly expiresAt: string | null;
 };
 
 export type RuleCosts = {
