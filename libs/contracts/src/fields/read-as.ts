@@ -2,6 +2,9 @@ import { plainToInstance } from 'class-transformer';
 import { validateSync, type ValidationError } from 'class-validator';
 import type { FieldClass } from './json-schema.js';
 import { isEmptyOnPurpose } from './no-members.js';
+import { rememberRules } from './remembered-rules.js';
+
+rememberRules();
 
 /** One thing that is wrong, at its JSON Pointer. The refused value is never repeated. */
 export interface FieldFault {
