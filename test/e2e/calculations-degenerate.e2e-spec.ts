@@ -85,6 +85,25 @@ const bodies: Readonly<Record<string, Json>> = {
     discountRate: 0.1,
     challengerCost: 4,
   },
+  'expected-costs': {
+    rates: {
+      labourPerHour: { amount: '80.00', currency: 'EUR' },
+      downtimePerDay: { amount: '60.00', currency: 'EUR' },
+      comebackHandling: { amount: '250.00', currency: 'EUR' },
+      followUpRepair: { amount: '654.00', currency: 'EUR' },
+    },
+    options: [
+      {
+        optionId: 'adjust-only',
+        parts: { amount: '0.00', currency: 'EUR' },
+        labourHours: '1.2',
+        downtimeDays: '0',
+        probabilityOfComeback: '0.60',
+        comebackConsequence: 'handlingPlusFollowUpRepair',
+        core: null,
+      },
+    ],
+  },
   'base-stocks': { leadTimeDemand: 2, target: 0.9, measure: 'cycleService' },
   newsvendors: { over: 1, under: 3, demand: { kind: 'poisson', mean: 4 }, atLevels: [3] },
   'intermittent-forecasts': { series: [0, 2, 0, 0, 3], smoothing: 0.1 },
@@ -186,11 +205,7 @@ describe('calculations on values at and beyond the edge', () => {
 
   it('has a body for every calculation of the list', async () => {
     const { body } = await trial.request({ url: '/v1/calculations', headers: trial.owner });
-    // Expected costs live with the assessments: assessments-calculations.e2e-spec.ts has theirs.
-    const listed = body.items
-      .map(({ id }: { id: string }) => id)
-      .filter((id: string) => id !== 'expected-costs');
-    expect(listed.sort()).toEqual(Object.keys(bodies).sort());
+    expect(body.items.map(({ id }: { id: string }) => id).sort()).toEqual(Object.keys(bodies).sort());
   });
 
   it.each(Object.entries(bodies))(

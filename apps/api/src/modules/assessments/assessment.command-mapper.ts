@@ -1,18 +1,12 @@
 import type {
   AssessRequest,
-  ExpectedCostsRequest,
   PreviewAssessmentRequest,
   PreviewOfferDto,
   PreviewOptionDto,
   ReadingDoubtDto,
 } from '@endfloat/contracts';
 import type { FunctionalCriterion, LeadTime, OptionTerms, PartOffer } from '@endfloat/decision';
-import type {
-  AssessmentQuestion,
-  ExpectedCostsCommand,
-  InlineInspection,
-  PreviewCommand,
-} from '@endfloat/workshop';
+import type { AssessmentQuestion, InlineInspection, PreviewCommand } from '@endfloat/workshop';
 
 export function toQuestion(request: AssessRequest): AssessmentQuestion {
   return {
@@ -168,22 +162,5 @@ export function toPreviewCommand(request: PreviewAssessmentRequest): PreviewComm
     consent: { declinedActions: request.declinedActions, ceiling: request.consentCeiling, evidence: [] },
     seed: request.seed ?? 1,
     depth: request.omitFlipPoints === true ? 'withoutFlipPoints' : 'full',
-  };
-}
-
-export function toExpectedCostsCommand(request: ExpectedCostsRequest): ExpectedCostsCommand {
-  const { labourPerHour, downtimePerDay, comebackHandling, followUpRepair } = request.rates;
-  return {
-    rates: { labourPerHour, downtimePerDay, comebackHandling, followUpRepair },
-    options: request.options.map((option) => ({
-      optionId: option.optionId,
-      parts: option.parts,
-      labourHours: option.labourHours,
-      downtimeDays: option.downtimeDays,
-      probabilityOfComeback: option.probabilityOfComeback,
-      comebackConsequence: option.comebackConsequence,
-      core: option.core,
-    })),
-    breakEven: request.breakEven ?? null,
   };
 }

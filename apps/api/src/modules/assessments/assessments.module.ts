@@ -3,7 +3,6 @@ import {
   AssessUseCase,
   Clock,
   Computing,
-  ExpectedCostsUseCase,
   Fingerprint,
   IdSource,
   PreviewAssessmentUseCase,
@@ -14,16 +13,14 @@ import {
 import { useCase } from '../../http/index.js';
 import { AssessmentsController } from './assessments.controller.js';
 import { AssessmentSummariesController } from './assessment-summaries.controller.js';
-import { ExpectedCostsController } from './expected-costs.controller.js';
 
 @Module({
-  controllers: [AssessmentsController, AssessmentSummariesController, ExpectedCostsController],
+  controllers: [AssessmentsController, AssessmentSummariesController],
   providers: [
     useCase(AssessUseCase, UnitOfWork, Clock, IdSource, Fingerprint, Computing),
     useCase(ShowAssessmentsUseCase, UnitOfWork, Clock),
     useCase(ReplayAssessmentUseCase, UnitOfWork, Clock, Fingerprint, Computing),
     useCase(PreviewAssessmentUseCase, UnitOfWork, Fingerprint, Computing),
-    useCase(ExpectedCostsUseCase),
   ],
 })
 export class AssessmentsModule {}

@@ -1,4 +1,6 @@
 import { Module } from '@nestjs/common';
+import { ExpectedCostsUseCase } from '@endfloat/workshop';
+import { useCase } from '../../http/index.js';
 import { CalculationListController } from './calculation-list.controller.js';
 import { LivesCalculationsController } from './lives-calculations.controller.js';
 import { RecurrencesCalculationsController } from './recurrences-calculations.controller.js';
@@ -7,6 +9,7 @@ import { SharesCalculationsController } from './shares-calculations.controller.j
 import { CostsCalculationsController } from './costs-calculations.controller.js';
 import { BeliefsCalculationsController } from './beliefs-calculations.controller.js';
 import { MeasurementsCalculationsController } from './measurements-calculations.controller.js';
+import { ExpectedCostsController } from './expected-costs.controller.js';
 
 @Module({
   controllers: [
@@ -18,6 +21,8 @@ import { MeasurementsCalculationsController } from './measurements-calculations.
     CostsCalculationsController,
     BeliefsCalculationsController,
     MeasurementsCalculationsController,
+    ExpectedCostsController,
   ],
+  providers: [useCase(ExpectedCostsUseCase)],
 })
 export class CalculationsModule {}

@@ -2,7 +2,7 @@ import { Body, Controller, Post } from '@nestjs/common';
 import { ExpectedCostsRequest, ExpectedCostsResponse } from '@endfloat/contracts';
 import { ExpectedCostsUseCase } from '@endfloat/workshop';
 import { Allow, Answer } from '../../http/index.js';
-import { toExpectedCostsCommand } from './assessment.command-mapper.js';
+import { toExpectedCostsCommand } from './expected-costs.command-mapper.js';
 import { presentExpectedCosts } from './expected-costs.presenter.js';
 
 @Controller('v1/calculations/expected-costs')
