@@ -44,6 +44,8 @@ const withDatabase = {
 export default {
   // A bound for a busy machine, not a measure: no test asserts on time.
   testTimeout: 120_000,
+  // Modules of a test file stay in the memory of the process that ran it: it is replaced before it fills up.
+  workerIdleMemoryLimit: '1GB',
   reporters: ['default', `${root}.config/jest-summary-reporter.mjs`],
   projects: [
     project('unit', ['<rootDir>/libs/*/src/**/*.spec.ts', '<rootDir>/apps/*/src/**/*.spec.ts']),
