@@ -976,7 +976,7 @@ export type CaseFigure = {
   readonly isReproduced: boolean;
 };
 
-export type CaseProvenance = 'published' | 'computed' | 'memory';
+export type CaseProvenance = 'published' | 'computed' | 'memory' | 'byHand';
 
 export type Cause = {
   /** Id of the cause. */
@@ -7576,7 +7576,7 @@ export type PublishedCase = {
   readonly title: string;
   /** Where it stands. */
   readonly source: string;
-  /** Where the expected figures were seen: in the source, by another library, or remembered. */
+  /** Where the expected figures were seen: in the source, by another library, remembered, or worked out by hand. */
   readonly provenance: readonly CaseProvenance[];
   /** The input in words. */
   readonly input: string;

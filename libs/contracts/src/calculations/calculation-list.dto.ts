@@ -30,8 +30,9 @@ export class PublishedCaseDto {
   source!: string;
 
   @ListField({
-    description: 'Where the expected figures were seen: in the source, by another library, or remembered.',
-    max: 3,
+    description:
+      'Where the expected figures were seen: in the source, by another library, remembered, or worked out by hand.',
+    max: 4,
     choice: { values: caseProvenances, enumName: 'CaseProvenance' },
   })
   provenance!: readonly CaseProvenance[];

@@ -3,8 +3,8 @@ export type CaseTolerance =
   | { readonly kind: 'relative'; readonly value: number }
   | { readonly kind: 'absolute'; readonly value: number };
 
-/** Where a figure was seen: in the source, computed by an independent library, or remembered. */
-export const caseProvenances = ['published', 'computed', 'memory'] as const;
+/** Where a figure was seen: in the source, computed by an independent library, remembered, or worked out by hand. */
+export const caseProvenances = ['published', 'computed', 'memory', 'byHand'] as const;
 
 /** A provenance of `caseProvenances`. */
 export type CaseProvenance = (typeof caseProvenances)[number];

@@ -1,10 +1,9 @@
 import { shopRoles, type ShopRole } from '@endfloat/workshop';
-import { tokenAlgorithms, type TokenIssuer } from './token-issuer.js';
+import { idPattern, tokenAlgorithms, type TokenIssuer } from './token-issuer.js';
 
 type Tell = (place: string, what: string) => void;
 type Members = Readonly<Record<string, unknown>>;
 
-const uuid = /^[0-9a-f]{8}-[0-9a-f]{4}-[1-8][0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/;
 const members = ['issuer', 'audience', 'jwksUrl', 'algorithms', 'shop', 'person', 'roles'];
 
 /**
@@ -49,7 +48,7 @@ function checkIssuer(issuer: unknown, place: string, tell: Tell): void {
       'give an https address without a name or password in it (http on loopback only).',
     );
   checkAlgorithms(issuer['algorithms'], `${place}.algorithms`, tell);
-  const isId = (value: unknown): boolean => typeof value === 'string' && uuid.test(value);
+  const isId = (value: unknown): boolean => typeof value === 'string' && idPattern.test(value);
   checkMeaning(issuer['shop'], `${place}.shop`, tell, 'the id of a shop', isId);
   checkMeaning(issuer['person'], `${place}.person`, tell, 'the id of a person', isId, true);
   checkMeaning(issuer['roles'], `${place}.roles`, tell, `a list of ${shopRoles.join(', ')}`, areRoles);

@@ -1,5 +1,5 @@
 import type { ShopRole } from '@endfloat/workshop';
-import type { TokenIssuer } from './token-issuer.js';
+import { idPattern, type TokenIssuer } from './token-issuer.js';
 
 /** What the claims of a believed token say in words of the house. */
 export interface ClaimedCaller {
@@ -7,8 +7,6 @@ export interface ClaimedCaller {
   readonly userId: string;
   readonly roles: readonly ShopRole[];
 }
-
-const uuid = /^[0-9a-f]{8}-[0-9a-f]{4}-[1-8][0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/;
 
 /** Undefined where shop or person are not said, or not in words that the issuer's document lists. */
 export function readClaims(
@@ -28,7 +26,7 @@ function meaningOf<T>(values: Readonly<Record<string, T>>, value: unknown): T | 
 }
 
 function idOf(value: unknown): string | undefined {
-  return typeof value === 'string' && uuid.test(value) ? value : undefined;
+  return typeof value === 'string' && idPattern.test(value) ? value : undefined;
 }
 
 /** A list of texts, or one text with spaces between words, as `scope` has it. */

@@ -4,6 +4,9 @@ import type { ShopRole } from '@endfloat/workshop';
 export const tokenAlgorithms = ['RS256', 'PS256', 'ES256', 'EdDSA'] as const;
 export type TokenAlgorithm = (typeof tokenAlgorithms)[number];
 
+/** Ids of shops and people, as claims and the issuers' document give them. */
+export const idPattern = /^[0-9a-f]{8}-[0-9a-f]{4}-[1-8][0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/;
+
 /** A claim and what its values mean here; a value that is not listed means nothing. */
 export interface ClaimMeaning<T> {
   readonly claim: string;
