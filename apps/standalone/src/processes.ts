@@ -56,7 +56,7 @@ export async function runWorker(settings: ProcessSettings): Promise<Running> {
 
 /** Prints the keys of the demo people as shell variables, e.g. DESK and TECHNICIAN_1. */
 export function runDemoKeys(settings: ProcessSettings): Promise<undefined> {
-  const secret = derivedSecret(serviceSecret(settings.secret, dataFolderOf(settings)), 'demo keys');
+  const secret = derivedSecret(serviceSecret(settings.secret, dataFolderOf(settings), false), 'demo keys');
   const seen = new Map<string, number>();
   for (const user of demoUsers) {
     const role = user.role.replace(/[A-Z]/g, (letter) => `_${letter}`).toUpperCase();

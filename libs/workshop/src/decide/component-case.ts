@@ -2,7 +2,6 @@ import {
   shippedComponentTypes,
   type Characteristic,
   type Check,
-  type CheckSheet,
   type ComponentType,
 } from '@endfloat/catalogue';
 import type { WearingCharacteristic } from '@endfloat/decision';
@@ -10,6 +9,7 @@ import { canonicalNumber, type Limit, type LimitBound } from '@endfloat/metrolog
 import { DomainError, invalidInput } from '../errors/domain.errors.js';
 import type { AssessmentQuestion } from '../ports/records/decide.records.js';
 import type { ShopTransaction } from '../ports/unit-of-work.port.js';
+import { latestSheets } from '../recording/latest-sheets.js';
 
 /** One wearing characteristic of a component with the check that measures it. */
 export interface WearingCase {
@@ -95,16 +95,6 @@ async function componentTypeOf(tx: ShopTransaction, id: string): Promise<Compone
   if (type === undefined)
     throw invalidInput('/componentType', 'reference', `This shop knows no kind of part "${id}".`);
   return type;
-}
-
-async function latestSheets(tx: ShopTransaction): Promise<readonly CheckSheet[]> {
-  const latest = new Map<string, { readonly version: number; readonly sheet: CheckSheet }>();
-  for (const { identity, content } of await tx.checkSheets.all({})) {
-    const known = latest.get(identity.code);
-    if (known === undefined || known.version < identity.sheetVersion)
-      latest.set(identity.code, { version: identity.sheetVersion, sheet: content.definition });
-  }
-  return [...latest.values()].map(({ sheet }) => sheet);
 }
 
 function wearingCase(

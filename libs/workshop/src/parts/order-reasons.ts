@@ -10,6 +10,9 @@ export interface OrderReason {
 /** A van is said to reach its limit within a time when that is likelier than not. */
 const likely = 0.5;
 
+/** Pieces expected from a source below which it is no reason to order; JUDGEMENT. */
+const worthTelling = 0.05;
+
 const figure = (value: number): string => String(Number(value.toPrecision(3)));
 
 export function orderReasons({
@@ -40,13 +43,13 @@ export function orderReasons({
     const chances = of(source);
     const expected = chances.reduce((sum, chance) => sum + chance, 0);
     const count = chances.filter((chance) => chance >= likely).length;
-    if (expected >= 0.005)
+    if (count > 0 || expected >= worthTelling)
       reasons.push({ code, values: { vans: String(count), days, expected: figure(expected) } });
   }
   const planned = of('openJob');
   if (planned.length > 0) reasons.push({ code: 'jobsPlanned', values: { jobs: String(planned.length) } });
   const comebacks = of('comeback').reduce((sum, chance) => sum + chance, 0);
-  if (comebacks >= 0.005)
+  if (comebacks >= worthTelling)
     reasons.push({ code: 'comebacksExpected', values: { expected: figure(comebacks), days } });
   if (perDay !== null)
     reasons.push({ code: 'pastUse', values: { perMonth: figure((perDay * 365.25) / 12) } });

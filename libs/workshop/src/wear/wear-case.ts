@@ -13,6 +13,7 @@ import { wearBound } from '../decide/component-case.js';
 import { invalidInput, type DomainError } from '../errors/domain.errors.js';
 import type { Vehicle } from '../ports/records/vehicles.records.js';
 import type { ShopTransaction } from '../ports/unit-of-work.port.js';
+import { latestSheets } from '../recording/latest-sheets.js';
 
 /** A characteristic that wears and is read as a number, with every limit that may apply to it. */
 export interface WearCase {
@@ -103,16 +104,6 @@ function wearCase(
       limits: [...byId.values()],
     },
   ];
-}
-
-async function latestSheets(tx: ShopTransaction, asOf: string | undefined): Promise<readonly CheckSheet[]> {
-  const latest = new Map<string, { readonly version: number; readonly sheet: CheckSheet }>();
-  for (const { identity, content } of await tx.checkSheets.all({}, asOf)) {
-    const known = latest.get(identity.code);
-    if (known === undefined || known.version < identity.sheetVersion)
-      latest.set(identity.code, { version: identity.sheetVersion, sheet: content.definition });
-  }
-  return [...latest.values()].map(({ sheet }) => sheet);
 }
 
 /**
